@@ -1,0 +1,5 @@
+export type { EngineErrorCode } from './numerics/engine-error.ts';
+export { EngineError } from './numerics/engine-error.ts';
+export type { Figure, Notice } from './numerics/notice.ts';
+export type { Ending } from './numerics/solution.ts';
+export type { Provenance, Source } from './sources/source.ts';
