@@ -1,0 +1,201 @@
+import type { Notice, Source } from '@undercroft/engine';
+import type { Point } from '@undercroft/record';
+
+/** Where a value came from. `assumption` marks what nobody measured; it is shown as such wherever it appears. */
+export interface Origin {
+  readonly kind:
+    | 'reading'
+    | 'observation'
+    | 'finding'
+    | 'plan'
+    | 'house'
+    | 'climate'
+    | 'photo'
+    | 'assumption';
+  /** Id of the item in the record, where there is one. */
+  readonly id?: string;
+  readonly who?: string;
+  readonly when?: string;
+  /** One short phrase, e.g. "lap by tape at 5 points", "default for hollow block". */
+  readonly note?: string;
+}
+
+/** A value that nobody measured, with the range it may have and why it was taken. */
+export interface Assumption {
+  readonly key: string;
+  readonly title: string;
+  readonly value: number | string | boolean;
+  readonly unit: string;
+  readonly low?: number;
+  readonly high?: number;
+  /** Why this value, and what would replace it. */
+  readonly why: string;
+}
+
+/** A wall of the outline, in the order of the survey. */
+export interface WallEdge {
+  readonly id: string;
+  readonly from: Point;
+  readonly to: Point;
+  readonly lengthM: number;
+  readonly bearingDeg: number;
+}
+
+/** How well the taped walls closed. */
+export interface ClosureResult {
+  readonly misclosureM: number;
+  /** 1 : precision. Infinite when the tape closes exactly. */
+  readonly precision: number;
+  readonly verdict: 'good' | 'doubtful' | 'poor';
+  readonly adjustment: 'compass' | 'transit';
+  readonly hint?: string;
+}
+
+export interface ZoneArea {
+  /** Id of the zone; `elsewhere` for the floor outside every zone. */
+  readonly id: string;
+  readonly name: string;
+  readonly cover: string;
+  readonly areaM2: number;
+}
+
+export interface GeometryResult {
+  readonly corners: readonly Point[];
+  readonly edges: readonly WallEdge[];
+  readonly closure?: ClosureResult;
+  readonly floorAreaM2: number;
+  readonly perimeterM: number;
+  readonly volumeM3: number;
+  readonly clearHeightM: {
+    readonly minimum: number;
+    readonly mean: number;
+    readonly maximum: number;
+    readonly assumed: boolean;
+  };
+  readonly zones: readonly ZoneArea[];
+  readonly bareEarthM2: number;
+  readonly pierCount: number;
+  /** Net free area of all vents that are open [m²]. */
+  readonly openVentAreaM2: number;
+  readonly notices: readonly Notice[];
+}
+
+/** What one reading says, in words and figures. */
+export interface ReadingMeaning {
+  readonly id: string;
+  readonly kind: 'air' | 'surface' | 'wood';
+  readonly at?: Point;
+  readonly place: string;
+  readonly when: string;
+  readonly who: string;
+  /** As read, with its unit, e.g. "24.3 °C, 71 % RH". */
+  readonly shown: string;
+  /** What follows from it, one sentence. */
+  readonly means: string;
+  /** `alarm` where damage is likely or under way, `watch` where it is near, `fine` otherwise. */
+  readonly state: 'fine' | 'watch' | 'alarm';
+  /** Figures behind the sentence, SI, by name. */
+  readonly figures: Readonly<Record<string, number>>;
+  readonly notices: readonly Notice[];
+}
+
+export type Verdict = 'met' | 'not-met' | 'not-shown';
+
+/** A sample that a judgement rests on. */
+export interface EvidenceUsed {
+  readonly value: number | boolean;
+  readonly unit: string;
+  readonly assumed: boolean;
+  readonly origin: Origin;
+}
+
+export interface CriterionResult {
+  readonly id: string;
+  readonly subject: string;
+  readonly title: string;
+  readonly kind: 'code' | 'standard' | 'guide' | 'practice';
+  /** The limit in words and US units, e.g. "at least 6 in". */
+  readonly limit: string;
+  /** The limit in SI units. */
+  readonly limitSi: string;
+  /** Publication, edition and section. */
+  readonly source: string;
+  readonly sourceKnown: Source['provenance'];
+  readonly verdict: Verdict;
+  readonly reason: string;
+  readonly evidence: readonly EvidenceUsed[];
+  /** True for the strictest of the criteria that apply to one quantity. */
+  readonly governs: boolean;
+  readonly consequence?: string;
+  readonly licensedTrade?: string;
+}
+
+/** Water along one path [kg/day]; positive wets the air of the space. */
+export interface BudgetPath {
+  readonly key: string;
+  readonly title: string;
+  readonly kgPerDay: number;
+  readonly low: number;
+  readonly high: number;
+  readonly assumed: boolean;
+}
+
+/** The steady moisture balance of one state of the space. */
+export interface BudgetResult {
+  /** e.g. "Survey day, 14 May 2031" or "Design month, July". */
+  readonly title: string;
+  readonly crawl: {
+    readonly temperatureC: number;
+    readonly relativeHumidity: number;
+    readonly dewPointC: number;
+  };
+  readonly outdoor: {
+    readonly temperatureC: number;
+    readonly relativeHumidity: number;
+    readonly dewPointC: number;
+  };
+  readonly groundTemperatureC: number;
+  readonly airChangesPerHour: number;
+  readonly paths: readonly BudgetPath[];
+  /** Sum of all paths that bring water [kg/day]. */
+  readonly totalInKgPerDay: number;
+  /** What the paths do not explain [kg/day]; zero where the humidity was solved for. */
+  readonly unexplainedKgPerDay: number;
+  /** Range of steady relative humidity when guesses are at their ends, where the humidity was solved for. */
+  readonly relativeHumidityRange?: { readonly low: number; readonly high: number };
+  readonly notices: readonly Notice[];
+}
+
+export interface CautionShown {
+  readonly id: string;
+  readonly text: string;
+  /** Why it shows here. */
+  readonly because: string;
+}
+
+export interface ClimateUsed {
+  readonly name: string;
+  readonly source: string;
+  readonly kind: string;
+  readonly distanceKm?: number;
+  readonly notices: readonly Notice[];
+}
+
+/** Everything that follows from a record and a climate. Computed anew each time, never stored as truth. */
+export interface Assessment {
+  readonly format: 'undercroft-assessment';
+  readonly version: 1;
+  readonly job: { readonly id: string; readonly title: string; readonly surveyedOn?: string };
+  readonly climate: ClimateUsed;
+  /** The finding of the whole assessment in one or two plain sentences. */
+  readonly headline: string;
+  readonly geometry: GeometryResult;
+  readonly readings: readonly ReadingMeaning[];
+  readonly criteria: readonly CriterionResult[];
+  readonly criteriaCount: { readonly met: number; readonly notMet: number; readonly notShown: number };
+  readonly budgets: { readonly surveyDay?: BudgetResult; readonly designMonth: BudgetResult };
+  readonly assumptions: readonly Assumption[];
+  readonly cautions: readonly CautionShown[];
+  readonly sources: readonly Source[];
+  readonly notices: readonly Notice[];
+}
