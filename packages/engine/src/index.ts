@@ -1,3 +1,4 @@
+export * as ground from './ground/index.ts';
 export type { EngineErrorCode } from './numerics/engine-error.ts';
 export { EngineError } from './numerics/engine-error.ts';
 export type { Figure, Notice } from './numerics/notice.ts';
