@@ -1,3 +1,14 @@
+export { canonicalJson } from './canonical.ts';
+export type { RecordIssue } from './issues.ts';
+export type { ClockStamp } from './log/clock.ts';
+export type { Disagreement, Side } from './log/disagreement.ts';
+export type { Entry } from './log/entry.ts';
+export type { AddOutcome, FoldedJob } from './log/job-log.ts';
+export { JobLog, readEntries } from './log/job-log.ts';
+export type { Author, Change } from './log/write-entry.ts';
+export { settleWith, writeEntry } from './log/write-entry.ts';
+export type { JobRead } from './read-job.ts';
+export { readJob, readJobText } from './read-job.ts';
 export type { Header, House } from './schema/house.ts';
 export type { Job } from './schema/job.ts';
 export { Job as JobSchema, RECORD_VERSION } from './schema/job.ts';

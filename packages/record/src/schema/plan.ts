@@ -263,13 +263,15 @@ export const Seam = z.strictObject({
 });
 
 /** Fields of the plan itself; its parts are lists of their own. */
-export const planFields = {
+const planFields = {
   /** Bearing of the plan's y axis [degrees clockwise from true north]. */
   northDeg: Bearing.default(0),
   outline: Outline,
   /** Condition of the floor wherever no zone says otherwise. */
   ground: Ground,
 };
+
+export const PlanFields = z.strictObject(planFields);
 
 export const Plan = z.strictObject({
   ...planFields,

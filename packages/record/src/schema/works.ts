@@ -39,10 +39,13 @@ export const Machine = z.strictObject({
   priceCents: Cents.optional(),
 });
 
-export const designFields = {
+const designFields = {
   targetRelativeHumidity: Fraction.default(0.55),
   note: Words.optional(),
 };
+
+/** Fields of the design itself; its parts are lists of their own. */
+export const DesignFields = z.strictObject(designFields);
 
 export const Design = z.strictObject({
   ...designFields,

@@ -1,0 +1,31 @@
+import * as z from 'zod';
+import { Id, Instant, Label } from '../schema/scalars.ts';
+import { isClockStamp } from './clock.ts';
+
+/** Field that creates an item: the value is the whole item without its id. */
+export const CREATE = '*';
+/** Field that removes (true) or restores (false) an item. */
+export const REMOVED = 'removed';
+/** Field that places an item in its list: a fractional key. */
+export const ORDER = 'order';
+
+const Stamp = z.string().refine(isClockStamp, 'a clock stamp');
+
+/** One thing a person did: the new value of one field of one item, and what they had seen of it. Never changed. */
+export const Entry = z.strictObject({
+  /** Hybrid logical clock stamp; also the entry's identity. */
+  id: Stamp,
+  /** Record version in which the value is written. */
+  version: z.int().positive(),
+  who: Label,
+  /** The device's own time, even where it was wrong. */
+  deviceTime: Instant,
+  kind: z.string().min(1).max(40),
+  item: Id,
+  field: z.string().min(1).max(60),
+  /** The new value; null takes an optional field away. */
+  value: z.json(),
+  /** Entries of this field (for a removal: of the whole item) that the author had seen and that no other had replaced. */
+  seen: z.array(Stamp).max(10_000),
+});
+export type Entry = z.infer<typeof Entry>;

@@ -1,0 +1,4 @@
+import type { Migration } from './migrate.ts';
+
+/** All migrations in order. Version 1 is the first, so there is none yet. */
+export const MIGRATIONS: readonly Migration[] = [];

@@ -1,0 +1,36 @@
+import type { Entry } from '../log/entry.ts';
+import { RECORD_VERSION } from '../schema/job.ts';
+import { MIGRATIONS } from './list.ts';
+
+/** One step from a record version to the next. Steps are only ever appended, one file each, and never changed. */
+export interface Migration {
+  /** The version that this step starts from; it ends at the next. */
+  readonly from: number;
+  /** Rewrites a whole job as plain JSON. */
+  readonly job: (job: Record<string, unknown>) => Record<string, unknown>;
+  /** The same rewriting for one entry of a log. The stored entry stays as it is; only the view changes. */
+  readonly entry: (entry: Entry) => Entry;
+}
+
+/** Raises a job of an older version, step by step. The version must be known and not newer than ours. */
+export function migrateJob(
+  job: Record<string, unknown>,
+  version: number,
+  migrations: readonly Migration[] = MIGRATIONS,
+): Record<string, unknown> {
+  let raised = job;
+  for (const step of migrations) {
+    if (step.from >= version) raised = { ...step.job(raised), version: step.from + 1 };
+  }
+  return raised;
+}
+
+/** An entry as it would have been written in the current version. */
+export function viewInCurrentVersion(entry: Entry, migrations: readonly Migration[] = MIGRATIONS): Entry {
+  if (entry.version === RECORD_VERSION && migrations === MIGRATIONS) return entry;
+  let view = entry;
+  for (const step of migrations) {
+    if (step.from >= entry.version) view = { ...step.entry(view), version: step.from + 1 };
+  }
+  return view;
+}
