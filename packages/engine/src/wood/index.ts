@@ -1,4 +1,13 @@
+export type { WoodBand } from './bands.ts';
+export { woodBand, woodBands, woodHumidityAlarm } from './bands.ts';
 export { equilibriumMoistureContent, equilibriumRelativeHumidity } from './equilibrium.ts';
+export type { MeterOptions, MeterResult, MeterStep } from './meter.ts';
+export { correctMeterReading } from './meter.ts';
+export type { MeterCorrects, MeterReading } from './meter-reading.ts';
+export { meterSpecies } from './meter-species.ts';
+export type { MeterTemperatureMethod } from './meter-temperature.ts';
+export type { DimensionChange, Shrinkage } from './shrinkage.ts';
+export { dimensionAtMoistureContent, woodShrinkage } from './shrinkage.ts';
 export { woodSources } from './sources.ts';
 export type { WoodAirInput, WoodHumidityInput } from './wood-in-air.ts';
 export { woodEquilibrium, woodHumidity } from './wood-in-air.ts';

@@ -62,13 +62,13 @@ function percentByFahrenheit(t: number, h: number): number {
 const celsius = (f: number) => (f - 32) / 1.8;
 
 describe('equilibrium moisture content, Wood Handbook FPL-GTR-282 (2021) eq. 4-5 and Table 4-2', () => {
-  test.each(CELSIUS)('%d °C, %d %% RH', (t, rh, equation, table) => {
+  test.each(CELSIUS)('%d °C, %d percent RH', (t, rh, equation, table) => {
     const mc = 100 * equilibriumMoistureContent(t, rh / 100);
     if (equation !== null) expect(Math.abs(mc - equation)).toBeLessThanOrEqual(EQUATION_TOLERANCE);
     if (table !== null) expect(Math.abs(mc - table)).toBeLessThanOrEqual(TABLE_TOLERANCE);
   });
 
-  test.each(FAHRENHEIT)('%d °F, %d %% RH', (f, rh, equation, table) => {
+  test.each(FAHRENHEIT)('%d °F, %d percent RH', (f, rh, equation, table) => {
     const mc = 100 * equilibriumMoistureContent(celsius(f), rh / 100);
     expect(Math.abs(percentByFahrenheit(f, rh / 100) - equation!)).toBeLessThanOrEqual(EQUATION_TOLERANCE);
     expect(Math.abs(mc - equation!)).toBeLessThanOrEqual(EQUATION_TOLERANCE + SETS_TOLERANCE);
@@ -105,7 +105,7 @@ describe('equilibrium relative humidity, inverse of eq. 4-5', () => {
   const tolerance = 0.1;
   for (const [t, row] of INVERSE) {
     test.each(row.map((rh, i) => [INVERSE_MC[i]!, rh] as const))(
-      `${t} °C, %d %% MC gives %d %% RH`,
+      `${t} °C, %d percent MC gives %d percent RH`,
       (mc, rh) => {
         expect(row).toHaveLength(INVERSE_MC.length);
         const got = 100 * equilibriumRelativeHumidity(t, mc / 100);
