@@ -1,7 +1,13 @@
+export type { ArchiveLimits, ArchiveRead, OpenedArchive } from './archive/read-archive.ts';
+export { readArchive } from './archive/read-archive.ts';
+export { sha256Hex } from './archive/sha256.ts';
+export { writeArchive } from './archive/write-archive.ts';
 export { canonicalJson } from './canonical.ts';
 export type { RecordIssue } from './issues.ts';
+export { entryJsonSchema, jobJsonSchema } from './json-schema.ts';
 export type { ClockStamp } from './log/clock.ts';
 export type { Disagreement, Side } from './log/disagreement.ts';
+export { entriesOfJob } from './log/entries-of-job.ts';
 export type { Entry } from './log/entry.ts';
 export type { AddOutcome, FoldedJob } from './log/job-log.ts';
 export { JobLog, readEntries } from './log/job-log.ts';
