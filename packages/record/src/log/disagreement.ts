@@ -41,12 +41,11 @@ function disagreementIn(history: ItemHistory, about: 'field' | 'removal', field:
 
 /** Everything about one item that waits for a person. Differing list positions are not worth asking about. */
 export function disagreementsOf(history: ItemHistory): Disagreement[] {
-  const found: Disagreement[] = [];
-  for (const name of [...history.fields.keys()].sort()) {
-    if (name === CREATE || name === ORDER) continue;
-    const field = history.fields.get(name);
-    if (field !== undefined && headsDiffer(field)) found.push(disagreementIn(history, 'field', name));
+  const open: string[] = [];
+  for (const [name, field] of history.fields) {
+    if (name !== CREATE && name !== ORDER && headsDiffer(field)) open.push(name);
   }
+  const found = open.sort().map((name) => disagreementIn(history, 'field', name));
   if (editsUnseenByRemoval(history).length > 0) found.push(disagreementIn(history, 'removal', REMOVED));
   return found;
 }

@@ -12,7 +12,7 @@ export interface FieldHistory {
   /** In the order of their stamps. */
   readonly values: FieldValue[];
   /** Entries that a later author had seen and replaced. */
-  readonly replaced: Set<string>;
+  replaced: Set<string> | null;
 }
 
 /** What is known of one item: the history of each of its fields. */
@@ -29,12 +29,14 @@ export function newItemHistory(kind: string, item: string): ItemHistory {
 function record(history: ItemHistory, field: string, entry: Entry, value: unknown): void {
   let known = history.fields.get(field);
   if (known === undefined) {
-    known = { values: [], replaced: new Set() };
+    known = { values: [], replaced: null };
     history.fields.set(field, known);
   }
   let at = known.values.length;
   while (at > 0 && known.values[at - 1].entry.id > entry.id) at -= 1;
   known.values.splice(at, 0, { entry, value });
+  if (entry.seen.length === 0) return;
+  known.replaced ??= new Set();
   for (const seen of entry.seen) known.replaced.add(seen);
 }
 
@@ -50,22 +52,24 @@ export function addToHistory(history: ItemHistory, entry: Entry): void {
 }
 
 /** The values that no other entry has replaced, in the order of their stamps; the last one is shown. */
-export function heads(field: FieldHistory | undefined): FieldValue[] {
+export function heads(field: FieldHistory | undefined): readonly FieldValue[] {
   if (field === undefined) return [];
-  return field.values.filter((v) => !field.replaced.has(v.entry.id));
+  const { values, replaced } = field;
+  return replaced === null ? values : values.filter((v) => !replaced.has(v.entry.id));
 }
 
 /** The value that is shown: the latest head. */
 export function winner(field: FieldHistory | undefined): FieldValue | undefined {
   if (field === undefined) return undefined;
   for (let i = field.values.length - 1; i >= 0; i -= 1) {
-    if (!field.replaced.has(field.values[i].entry.id)) return field.values[i];
+    if (!field.replaced?.has(field.values[i].entry.id)) return field.values[i];
   }
   return undefined;
 }
 
 /** True when two heads say different things. */
 export function headsDiffer(field: FieldHistory): boolean {
+  if (field.values.length < 2) return false;
   const open = heads(field);
   if (open.length < 2) return false;
   const first = canonicalJson(open[0].value);
