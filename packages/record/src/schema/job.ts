@@ -27,3 +27,5 @@ export const Job = z.strictObject({
   watch: z.array(WatchEvent).default([]),
 });
 export type Job = z.infer<typeof Job>;
+/** A job as written in a file: what has a default may be left out. */
+export type JobInput = z.input<typeof Job>;

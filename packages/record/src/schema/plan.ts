@@ -291,3 +291,5 @@ export const Plan = z.strictObject({
   seams: z.array(Seam).default([]),
 });
 export type Plan = z.infer<typeof Plan>;
+/** A plan as written in a file: what has a default may be left out. */
+export type PlanInput = z.input<typeof Plan>;

@@ -1,0 +1,31 @@
+import type { JobInput } from '../schema/job.ts';
+import { doubtedLiner } from './doubted-liner.ts';
+import { neglectedVented } from './neglected-vented.ts';
+import { soundClosed } from './sound-closed.ts';
+
+/** A demo job: invented people, places and figures, realistic in every one. */
+export interface DemoJob {
+  /** Name by which the command calls it. */
+  readonly name: string;
+  /** What it shows, one sentence. */
+  readonly about: string;
+  readonly job: JobInput;
+}
+
+export const DEMO_JOBS: readonly DemoJob[] = [
+  {
+    name: 'neglected-vented',
+    about: 'A vented space over damp bare earth that nobody has entered for years.',
+    job: neglectedVented,
+  },
+  {
+    name: 'doubted-liner',
+    about: 'A liner job two years old that its owner doubts, with reason.',
+    job: doubtedLiner,
+  },
+  {
+    name: 'sound-closed',
+    about: 'A closed space done well, seen on its yearly visit: it passes.',
+    job: soundClosed,
+  },
+];
