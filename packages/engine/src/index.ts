@@ -1,5 +1,6 @@
 export * as geometry from './geometry/index.ts';
 export * as ground from './ground/index.ts';
+export * as mold from './mold/index.ts';
 export type { EngineErrorCode } from './numerics/engine-error.ts';
 export { EngineError } from './numerics/engine-error.ts';
 export type { Figure, Notice } from './numerics/notice.ts';

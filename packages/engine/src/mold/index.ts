@@ -1,0 +1,17 @@
+export type { CriticalHumidityForm, MoldClass, MoldClassData, MoldParameters } from './classes.ts';
+export { moldClasses, moldParameters } from './classes.ts';
+export type { ConstantAir, TimeToIndex } from './constant-air.ts';
+export { steadyHumidityForMoldIndex, weeksToMoldIndex } from './constant-air.ts';
+export { meetsMoldLimit, moldIndexLimit } from './criterion.ts';
+export { criticalRelativeHumidity } from './critical-humidity.ts';
+export { moldDecline } from './decline.ts';
+export { largestMoldIndex, moldGrowthPerHour } from './growth.ts';
+export type { MoldScale, MoldScaleName } from './scale.ts';
+export { moldIndexMeaning, moldScales } from './scale.ts';
+export type { MoldSeriesOptions, MoldSeriesResult } from './series.ts';
+export { moldIndexOfSeries } from './series.ts';
+export { moldSources } from './sources.ts';
+export type { MoldState } from './step.ts';
+export { cleanSurface, stepMoldIndex } from './step.ts';
+export type { ThirtyDayResult } from './thirty-day.ts';
+export { thirtyDayCriterion } from './thirty-day.ts';
