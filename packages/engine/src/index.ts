@@ -7,5 +7,6 @@ export type { Figure, Notice } from './numerics/notice.ts';
 export type { Ending } from './numerics/solution.ts';
 export * as psychrometrics from './psychrometrics/index.ts';
 export type { Provenance, Source } from './sources/source.ts';
+export * as surfaces from './surfaces/index.ts';
 export * as units from './units/index.ts';
 export * as wood from './wood/index.ts';
