@@ -1,5 +1,9 @@
 export type { WoodBand } from './bands.ts';
 export { woodBand, woodBands, woodHumidityAlarm } from './bands.ts';
+export type { DecayRisk, DecayRiskResult, DecayState } from './decay.ts';
+export { decayInitiationDays, decayRiskOfSeries, soundWood, stepDecay } from './decay.ts';
+export type { DecayDoseModel, DecayDoseResult } from './decay-dose.ts';
+export { decayDoseOfDay, decayDoseOfSeries, decayRating } from './decay-dose.ts';
 export { equilibriumMoistureContent, equilibriumRelativeHumidity } from './equilibrium.ts';
 export type { MeterOptions, MeterResult, MeterStep } from './meter.ts';
 export { correctMeterReading } from './meter.ts';

@@ -82,6 +82,22 @@ export const woodSources = {
       'Rowell and Ibach, Improvements in decay resistance based on moisture exclusion, USDA Forest Service, 2000, abstract',
     provenance: 'read',
   },
+  decayMassLoss: {
+    id: 'viitanen-2010-decay',
+    citation:
+      'Viitanen et al., Towards modelling of decay risk of wooden materials, European Journal of Wood and Wood Products 68, 2010',
+    provenance: 'memory',
+  },
+  decayLogisticDose: {
+    id: 'brischke-rapp-2008',
+    citation: 'Brischke and Rapp, 2008; Brischke and Meyer-Veltrup, 2016: logistic dose-response of decay',
+    provenance: 'memory',
+  },
+  decaySimpleDose: {
+    id: 'isaksson-2013',
+    citation: 'Isaksson, Brischke and Thelandersson, 2013: simplified dose-response of decay',
+    provenance: 'memory',
+  },
   commonPractice: {
     id: 'wood-common-practice',
     citation: 'Common practice, no published source',
