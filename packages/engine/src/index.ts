@@ -1,3 +1,4 @@
+export * as calculators from './calculators/index.ts';
 export * as geometry from './geometry/index.ts';
 export * as ground from './ground/index.ts';
 export * as mold from './mold/index.ts';
@@ -6,6 +7,7 @@ export { EngineError } from './numerics/engine-error.ts';
 export type { Figure, Notice } from './numerics/notice.ts';
 export type { Ending } from './numerics/solution.ts';
 export * as psychrometrics from './psychrometrics/index.ts';
+export * as season from './season/index.ts';
 export type { Provenance, Source } from './sources/source.ts';
 export * as surfaces from './surfaces/index.ts';
 export * as units from './units/index.ts';

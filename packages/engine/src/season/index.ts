@@ -1,0 +1,24 @@
+export type { AirExchange, FixedAirExchange, NetworkAirExchange } from './air-exchange-case.ts';
+export type { Closure } from './closure.ts';
+export { defaultSeasonCase, woodPart } from './default-case.ts';
+export type { FilmSurface, MoldSurface, WaterPath, WoodSite } from './places.ts';
+export type { SeasonHourly } from './recorder.ts';
+export type { SeasonOptions } from './run.ts';
+export { runSeason } from './run.ts';
+export type {
+  GroundZone,
+  SeasonCase,
+  SeasonDucts,
+  SeasonFailure,
+  SeasonFan,
+  SeasonGroundCover,
+  SeasonHouse,
+  SeasonMachine,
+  SeasonSoil,
+  SeasonWalls,
+  SeasonWeather,
+  SeasonWood,
+} from './season-case.ts';
+export type { SeasonMold, SeasonMonth, SeasonResult } from './season-result.ts';
+export { seasonSources } from './sources.ts';
+export type { SpaceState } from './state.ts';

@@ -1,0 +1,210 @@
+import type { MoldClass } from '../mold/classes.ts';
+import type { Notice } from '../numerics/notice.ts';
+import type { Ending } from '../numerics/solution.ts';
+import { type Closure, energyClosure, waterClosure } from './closure.ts';
+import type { CompiledCase } from './compiled-case.ts';
+import type { MoldSurface, WaterPath, WoodSite } from './places.ts';
+import { FILM_SURFACES, type FilmSurface, MOLD_SURFACES, WATER_PATHS, WOOD_SITES } from './places.ts';
+import { MONTH_COLUMNS, type Recorder, type SeasonHourly } from './recorder.ts';
+import type { SpaceState } from './state.ts';
+import type { DriveRules } from './step-drive.ts';
+
+/** Means and sums of one month. */
+export interface SeasonMonth {
+  readonly temperatureC: number;
+  /** Mean of the hourly relative humidity, 0..1. */
+  readonly relativeHumidity: number;
+  /** Mean of the hourly dew point (frost point below freezing), °C. */
+  readonly dewPointC: number;
+  readonly humidityRatio: number;
+  /** Means of the joists, kg/kg. */
+  readonly woodMoistureSurface: number;
+  readonly woodMoistureCore: number;
+  readonly wood: Readonly<Record<WoodSite, { readonly surface: number; readonly core: number }>>;
+  /** Highest index of the month on any surface in the class that the case gives it. */
+  readonly moldIndex: number;
+  /** Air from outdoors, changes per hour. */
+  readonly airChangesPerHour: number;
+  /** Share of all air that enters the house through the floor, 0..1; 0 without a pressure network. */
+  readonly floorShare: number;
+  readonly waterRemovedKg: number;
+  readonly energyKWh: number;
+  readonly runHours: number;
+  /** Heat from the house down through the floor, kWh. */
+  readonly floorHeatKWh: number;
+}
+
+/** The mold index of one surface as one class. */
+export interface SeasonMold {
+  readonly surface: MoldSurface;
+  readonly moldClass: MoldClass;
+  /** Whether the case gives the surface this class. */
+  readonly assigned: boolean;
+  readonly peakIndex: number;
+  readonly finalIndex: number;
+  readonly monthlyPeak: readonly number[];
+}
+
+/** A settled year of one case. */
+export interface SeasonResult {
+  readonly name: string;
+  /** January first. */
+  readonly months: readonly SeasonMonth[];
+  /** Days whose mean relative humidity is above 80 %. */
+  readonly daysAbove80: number;
+  readonly hoursAbove60: number;
+  readonly hoursAbove70: number;
+  readonly hoursAbove80: number;
+  /** Highest mold index of the year, from clean surfaces on January 1, in the classes that the case gives. */
+  readonly peakMoldIndex: number;
+  readonly mold: readonly SeasonMold[];
+  readonly peakWoodMoisture: Readonly<Record<WoodSite, { readonly surface: number; readonly core: number }>>;
+  /** Hours in which water condenses: on films, and on wood below the dew point of the air. */
+  readonly condensationHours: Readonly<Record<FilmSurface | WoodSite, number>>;
+  readonly waterRemovedKg: number;
+  /** Electricity of dehumidifiers and fans. */
+  readonly energyKWh: number;
+  /** At the tariff of the case, whole cents. */
+  readonly costCents: number;
+  /** Running hours of all machines together. */
+  readonly runHours: number;
+  readonly starts: number;
+  readonly floorHeatKWh: number;
+  /**
+   * Net water by path, kg in the year, positive into the air. Air paths are against the air of the space; `drained` is
+   * what ran off liner and surfaces and is not part of the air.
+   */
+  readonly waterKg: Readonly<Record<WaterPath, number>>;
+  readonly airChangesPerHour: number;
+  readonly closure: Closure;
+  /** Whether the year repeats: residual 1 is the tolerance (0.05 K of soil, 0.2 % of wood moisture content). */
+  readonly ending: Ending;
+  readonly hourly?: SeasonHourly;
+  /** What the space held at the start of the reported year, when asked for. */
+  readonly start?: SpaceState;
+  readonly notices: readonly Notice[];
+}
+
+const JOULES_PER_KWH = 3.6e6;
+
+/** Puts the sums of a year into words and units. */
+export function seasonResult(
+  c: CompiledCase,
+  rules: DriveRules,
+  r: Recorder,
+  start: SpaceState,
+  end: SpaceState,
+  ending: Ending,
+  keepStart: boolean,
+  secondsPerStep: number,
+): SeasonResult {
+  const months = Array.from({ length: 12 }, (_, month) => monthOf(c, r, month));
+  const total = (pick: (month: SeasonMonth) => number) => months.reduce((sum, m) => sum + pick(m), 0);
+  let starts = 0;
+  for (let m = 0; m < 12; m++) starts += column(r, m, 'starts');
+  const energyKWh = total((m) => m.energyKWh);
+  return {
+    name: c.source.name,
+    months,
+    daysAbove80: r.daysAbove80,
+    hoursAbove60: r.hoursAbove60,
+    hoursAbove70: r.hoursAbove70,
+    hoursAbove80: r.hoursAbove80,
+    peakMoldIndex: r.molds.reduce((most, m) => (m.assigned ? Math.max(most, m.peak) : most), 0),
+    mold: r.molds.map((m) => ({
+      surface: MOLD_SURFACES[m.surface]!,
+      moldClass: m.moldClass,
+      assigned: m.assigned,
+      peakIndex: m.peak,
+      finalIndex: m.state.index,
+      monthlyPeak: Array.from(m.monthPeak),
+    })),
+    peakWoodMoisture: bySite((i) => ({ surface: r.peakWoodSurface[i]!, core: r.peakWoodCore[i]! })),
+    condensationHours: record([...FILM_SURFACES, ...WOOD_SITES], (_, i) => r.condensationHours[i]!),
+    waterRemovedKg: total((m) => m.waterRemovedKg),
+    energyKWh,
+    costCents: Math.round(energyKWh * c.source.tariffCentsPerKWh),
+    runHours: total((m) => m.runHours),
+    starts: Math.round(starts),
+    floorHeatKWh: total((m) => m.floorHeatKWh),
+    waterKg: record([...WATER_PATHS], (_, i) => r.waterKg[i]! + 0),
+    airChangesPerHour: total((m) => m.airChangesPerHour) / 12,
+    closure: {
+      water: waterClosure(c, r, start, end),
+      energy: energyClosure(c, r, start, end, secondsPerStep),
+    },
+    ending,
+    ...(r.hourly === undefined ? {} : { hourly: r.hourly }),
+    ...(keepStart ? { start } : {}),
+    notices: noticesOf(c, rules, r, ending),
+  };
+}
+
+function record<K extends string, V>(keys: readonly K[], value: (key: K, index: number) => V): Record<K, V> {
+  return Object.fromEntries(keys.map((key, i) => [key, value(key, i)])) as Record<K, V>;
+}
+
+function bySite<V>(value: (index: number) => V): Record<WoodSite, V> {
+  return record(WOOD_SITES, (_, i) => value(i));
+}
+
+type Column = (typeof MONTH_COLUMNS)[number];
+
+function column(r: Recorder, month: number, name: Column): number {
+  return r.months[month * MONTH_COLUMNS.length + MONTH_COLUMNS.indexOf(name)]!;
+}
+
+function monthOf(c: CompiledCase, r: Recorder, month: number): SeasonMonth {
+  const sum = (name: Column) => column(r, month, name);
+  const hours = sum('hours');
+  const wood = bySite((i) => ({
+    surface: r.monthWoodSurface[month * WOOD_SITES.length + i]! / hours,
+    core: r.monthWoodCore[month * WOOD_SITES.length + i]! / hours,
+  }));
+  return {
+    temperatureC: sum('temperatureC') / hours,
+    relativeHumidity: sum('relativeHumidity') / hours,
+    dewPointC: sum('dewPointC') / hours,
+    humidityRatio: sum('humidityRatio') / hours,
+    woodMoistureSurface: wood.joists.surface,
+    woodMoistureCore: wood.joists.core,
+    wood,
+    moldIndex: r.molds.reduce((most, m) => (m.assigned ? Math.max(most, m.monthPeak[month]!) : most), 0),
+    airChangesPerHour: ((sum('outdoorKgPerS') / hours) * 3600) / c.airMassKg,
+    floorShare: sum('floorShare') / hours,
+    waterRemovedKg: sum('waterRemovedKg'),
+    energyKWh: sum('joules') / JOULES_PER_KWH,
+    runHours: sum('runHours'),
+    floorHeatKWh: sum('floorJ') / JOULES_PER_KWH,
+  };
+}
+
+function noticesOf(c: CompiledCase, rules: DriveRules, r: Recorder, ending: Ending): Notice[] {
+  const notices: Notice[] = [];
+  if (!ending.converged) {
+    notices.push({
+      code: 'year-not-settled',
+      message: `The year did not repeat within tolerance after ${ending.iterations} years (residual ${ending.residual.toFixed(1)} times the tolerance); results still drift.`,
+    });
+  }
+  if (r.belowRatingHours > 0) {
+    notices.push({
+      code: 'dehumidifier-below-tested-air',
+      message: `The dehumidifier runs in ${r.belowRatingHours} hours below 18.3 °C (65 °F), where its capacity is extrapolated from warmer tests.`,
+    });
+  }
+  if (r.defrostHours > 0) {
+    notices.push({
+      code: 'dehumidifier-frost',
+      message: `In ${r.defrostHours} hours the dehumidifier runs so cold that it loses time to frost.`,
+    });
+  }
+  const failed = (rules.heatedFlows?.failed ?? 0) + (rules.cooledFlows?.failed ?? 0);
+  if (failed > 0) {
+    notices.push({
+      code: 'air-network-not-solved',
+      message: `The pressure network of ${c.source.name} had no balance at ${failed} of the weather points.`,
+    });
+  }
+  return notices;
+}
