@@ -1,6 +1,8 @@
 export * as calculators from './calculators/index.ts';
+export * as dehumidifier from './dehumidifier/index.ts';
 export * as geometry from './geometry/index.ts';
 export * as ground from './ground/index.ts';
+export * as moisture from './moisture/index.ts';
 export * as mold from './mold/index.ts';
 export type { EngineErrorCode } from './numerics/engine-error.ts';
 export { EngineError } from './numerics/engine-error.ts';

@@ -11,7 +11,7 @@ export const LEAST_DIFFERENCE_K = 2;
  * space the inside is the air of the zone; the outside is whatever cools the surface: soil, outdoor air, or the
  * medium in a duct or pipe.
  *
- * Undefined, with a notice, when inside and outside are less than 2 K apart. A factor outside 0..1 is returned with a
+ * Null, with a notice, when inside and outside are less than 2 K apart. A factor outside 0..1 is returned with a
  * notice: something else heats or cools the surface, or a reading is wrong.
  * Source: ISO 13788:2012, fRsi = (ts - te) / (ti - te).
  * @throws EngineError `not-finite` or `out-of-range`; temperatures from −100 to 200 °C
@@ -20,12 +20,12 @@ export function temperatureFactor(readings: {
   readonly surfaceTemperatureC: number;
   readonly insideTemperatureC: number;
   readonly outsideTemperatureC: number;
-}): Figure<number | undefined> {
+}): Figure<number | null> {
   const ts = requireRange('surface temperature in °C', readings.surfaceTemperatureC, -100, 200);
   const ti = requireRange('inside temperature in °C', readings.insideTemperatureC, -100, 200);
   const te = requireRange('outside temperature in °C', readings.outsideTemperatureC, -100, 200);
   const close = tooClose(ti, te);
-  if (close) return { value: undefined, notices: [close] };
+  if (close) return { value: null, notices: [close] };
   const value = (ts - te) / (ti - te);
   const notices: Notice[] = [];
   if (value < 0 || value > 1) {
@@ -42,7 +42,7 @@ export function temperatureFactor(readings: {
 /**
  * Least temperature factor that keeps the surface humidity at or below a limit for given air inside and outside.
  *
- * Undefined, with a notice, when inside and outside are less than 2 K apart, and when the air is so dry that no surface
+ * Null, with a notice, when inside and outside are less than 2 K apart, and when the air is so dry that no surface
  * reaches the limit. Above 1 no insulation helps, the air itself is too humid; below 0 even a surface at the outside
  * temperature is safe. Both come with a notice.
  * Source: ISO 13788:2012. For comparison: 0.70 in DIN 4108-2 (quoted), 0.75 in BRE IP 1/06 (from memory).
@@ -56,13 +56,13 @@ export function minimumTemperatureFactor(
     readonly outsideTemperatureC: number;
   },
   surfaceHumidityLimit: number,
-): Figure<number | undefined> {
+): Figure<number | null> {
   const ti = requireRange('inside temperature in °C', readings.insideTemperatureC, -100, 200);
   const te = requireRange('outside temperature in °C', readings.outsideTemperatureC, -100, 200);
   const relativeHumidity = requireRange('relative humidity as a fraction', readings.relativeHumidity, 0, 1);
   requireRange('surface humidity limit as a fraction', surfaceHumidityLimit, 0.01, 1);
   const close = tooClose(ti, te);
-  if (close) return { value: undefined, notices: [close] };
+  if (close) return { value: null, notices: [close] };
 
   const coldest = minimumSurfaceTemperatureC(
     relativeHumidity * saturationPressurePa(ti),
@@ -70,7 +70,7 @@ export function minimumTemperatureFactor(
   );
   if (Number.isNaN(coldest)) {
     const message = 'The inside air is so dry that no surface reaches the humidity limit.';
-    return { value: undefined, notices: [{ code: 'no-limit', message }] };
+    return { value: null, notices: [{ code: 'no-limit', message }] };
   }
   const value = (coldest - te) / (ti - te);
   const notices: Notice[] = [];

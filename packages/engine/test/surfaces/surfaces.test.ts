@@ -85,14 +85,14 @@ describe('temperature factor', () => {
     expect(LEAST_DIFFERENCE_K).toBe(2);
     expect(at(2).value).toBe(0);
     expect(at(-2).value).toBeCloseTo(0, 12);
-    expect(at(1.999)).toMatchObject({ value: undefined });
+    expect(at(1.999)).toMatchObject({ value: null });
     expect(codes(at(1.999))).toEqual(['temperatures-too-close']);
     expect(codes(at(-1.999))).toEqual(['temperatures-too-close']);
     const least = minimumTemperatureFactor(
       { insideTemperatureC: 18, relativeHumidity: 0.6, outsideTemperatureC: 17 },
       0.8,
     );
-    expect(least.value).toBeUndefined();
+    expect(least.value).toBeNull();
     expect(least.notices[0]?.message).toBe(
       'Inside (18 °C) and outside (17 °C) are less than 2 K apart: a temperature factor would mean nothing.',
     );
@@ -116,7 +116,7 @@ describe('temperature factor', () => {
     expect(codes(least(0.3, 12))).toEqual(['always-below-limit']);
     expect(least(0.3, 12).value).toBeLessThan(0);
     expect(codes(least(0.6, 30))).toEqual(['outside-warmer']);
-    expect(least(0, 3)).toMatchObject({ value: undefined, notices: [{ code: 'no-limit' }] });
+    expect(least(0, 3)).toMatchObject({ value: null, notices: [{ code: 'no-limit' }] });
   });
 
   test('bad readings are refused by name', () => {
