@@ -1,4 +1,6 @@
+export * as airflow from './airflow/index.ts';
 export * as calculators from './calculators/index.ts';
+export * as climate from './climate/index.ts';
 export * as dehumidifier from './dehumidifier/index.ts';
 export * as geometry from './geometry/index.ts';
 export * as ground from './ground/index.ts';
@@ -8,6 +10,7 @@ export type { EngineErrorCode } from './numerics/engine-error.ts';
 export { EngineError } from './numerics/engine-error.ts';
 export type { Figure, Notice } from './numerics/notice.ts';
 export type { Ending } from './numerics/solution.ts';
+export * as plan from './plan/index.ts';
 export * as psychrometrics from './psychrometrics/index.ts';
 export * as season from './season/index.ts';
 export type { Provenance, Source } from './sources/source.ts';
