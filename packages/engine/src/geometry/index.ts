@@ -10,6 +10,7 @@ export type { NormalPolygon } from './normalize-polygon.ts';
 export { normalizePolygon } from './normalize-polygon.ts';
 export type { Classify } from './partition-areas.ts';
 export { partitionAreas } from './partition-areas.ts';
+export { pathLengthM } from './path-length.ts';
 export { perimeterM } from './perimeter.ts';
 export type { Point } from './point.ts';
 export { distanceM, requireFinitePoints, SAME_PLACE_M } from './point.ts';
