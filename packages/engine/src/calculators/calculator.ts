@@ -32,11 +32,14 @@ export interface TextInput extends NamedInput {
 /** What a calculator asks for. */
 export type CalculatorInput = QuantityInput | ChoiceInput | TextInput;
 
-/** What a calculator answers: a quantity in its canonical unit, a yes or no (`flag`), or words (`text`). */
+/**
+ * What a calculator answers: a quantity in its canonical unit, a yes or no (`flag`), or a number whose unit the inputs
+ * decide (`any`).
+ */
 export interface CalculatorResult {
   readonly key: string;
   readonly title: string;
-  readonly dimension: Dimension | 'flag' | 'text';
+  readonly dimension: Dimension | 'flag' | 'any';
 }
 
 /** Checked inputs: quantities in canonical units, choices among their words. */

@@ -16,7 +16,7 @@ export const convertCalculator: Calculator = {
     { key: 'value', title: `a number with its unit, e.g. 50cfm, 72F or 12' 6 1/2"`, dimension: 'text' },
     { key: 'to', title: 'the unit wanted, e.g. L/s', dimension: 'text' },
   ],
-  results: [{ key: 'value', title: 'converted value', dimension: 'dimensionless' }],
+  results: [{ key: 'value', title: 'converted value', dimension: 'any' }],
   sources: [unitsSources.nistSp811, unitsSources.ashraeWaterColumn, unitsSources.astmE96Perm],
   run(inputs): CalculatorOutcome {
     const typed = inputs.text('value');

@@ -1,6 +1,7 @@
 import { airStateCalculator } from './air-state.ts';
 import type { Calculator } from './calculator.ts';
 import { convertCalculator } from './convert.ts';
+import { designLoadCalculator } from './design-load.ts';
 import { groundEvaporationCalculator } from './ground-evaporation.ts';
 import { meterCorrectionCalculator } from './meter-correction.ts';
 import { moldWeeksCalculator } from './mold-weeks.ts';
@@ -18,6 +19,7 @@ export const calculators: readonly Calculator[] = [
   meterCorrectionCalculator,
   moldWeeksCalculator,
   groundEvaporationCalculator,
+  designLoadCalculator,
   pipeFallCalculator,
   convertCalculator,
 ];

@@ -58,7 +58,7 @@ function answer(calculator: Calculator, values: ReadonlyMap<string, number | str
   for (const { key, dimension } of calculator.results) {
     const value = outcome.results[key];
     if (value === undefined) throw new Error(`calculator ${calculator.name} gave no result "${key}"`);
-    const plain = typeof value !== 'number' || dimension === 'flag' || dimension === 'text';
+    const plain = typeof value !== 'number' || dimension === 'flag' || dimension === 'any';
     results[key] = { value, unit: outcome.units?.[key] ?? (plain ? '' : canonicalUnit(dimension)) };
   }
   const inputs: Record<string, AnswerValue> = {};

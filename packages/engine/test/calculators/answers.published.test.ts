@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { runCalculator } from '../../src/calculators/index.ts';
+import { dewPointC, vaporPressureFromHumidityRatioPa } from '../../src/psychrometrics/index.ts';
 
 /** Results of a run by key; throws with the issues when there are any. */
 function results(name: string, inputs: Record<string, string | number>) {
@@ -184,5 +185,54 @@ describe('ground-evaporation', () => {
       area: '120 m2',
     });
     near(answer.waterPerDay!.value, expected, tolerance);
+  });
+});
+
+describe('design-load', () => {
+  /**
+   * Computed outside this project: 120 m² by 0.8 m at 70 °F/50 % (7.78 g/kg), outdoor air of 19 g/kg at 0.30 ach, 1 % open ground of
+   * 1000 s/m at the same temperature, 3.6 kg/day of drying wood; infiltration 9.3, ground 0.6, sum 13.5 kg/day, sheet left out.
+   */
+  test('load by parts', () => {
+    const answer = results('design-load', {
+      temperature: '70F',
+      relativeHumidity: '50%',
+      outdoorDewPoint: dewPointC(vaporPressureFromHumidityRatioPa(0.019, 101_325)),
+      area: '120 m2',
+      height: '80 cm',
+      airChanges: 0.3,
+      groundTemperature: '70F',
+      sheetPermeance: 0,
+      otherWater: '3.6 kg/day',
+    });
+    near(answer.fromOutdoorAir!.value, 9.3, 0.05);
+    near(answer.fromGround!.value, 0.6, 0.05);
+    near(answer.waterPerDay!.value, 13.5, 0.05);
+  });
+
+  // Computed outside this project from the generic surface for 13.5 kg/day and a machine that never rests, to 1 L/day.
+  test.each([
+    ['70F', '50%', 24.3, 0.1],
+    ['65F', '50%', 30, 0.5],
+    ['60F', '50%', 39, 0.5],
+    ['70F', '55%', 20, 0.5],
+  ])('rated capacity at 80 °F/60 % for %s, %s', (temperature, relativeHumidity, expected, tolerance) => {
+    const answer = results('design-load', {
+      temperature,
+      relativeHumidity,
+      outdoorDewPoint: '60F',
+      area: '100 m2',
+      height: '3ft',
+      airChanges: 0,
+      groundTemperature: '60F',
+      openFraction: 0,
+      sheetPermeance: 0,
+      otherWater: 13.5,
+      runFraction: 1,
+    });
+    expect(answer.waterPerDay!.value).toBe(13.5);
+    near(answer.capacityAt80F!.value, expected, tolerance);
+    // Labels at 65 °F read 0.659 of those at 80 °F: computed from the same surface.
+    near((answer.capacityAt65F!.value as number) / (answer.capacityAt80F!.value as number), 0.659, 0.0005);
   });
 });

@@ -175,6 +175,51 @@ describe('notices', () => {
   });
 });
 
+describe('design load', () => {
+  const dry = {
+    temperature: '60F',
+    relativeHumidity: '60%',
+    outdoorDewPoint: '30F',
+    area: '1200 ft2',
+    height: '3ft',
+    airChanges: '0.4 ACH',
+    groundTemperature: '58F',
+  };
+
+  test('no machine where the outdoor air dries the space', () => {
+    const run = runCalculator('design-load', dry);
+    expect(run).toMatchObject({
+      ok: true,
+      answer: { results: { capacityAt80F: { value: 0, unit: 'kg/day' } } },
+    });
+    expect(notices('design-load', dry)).toEqual(['assumed-transfer', 'nothing-to-remove']);
+  });
+
+  test('no label where the air is too cold and dry for any capacity', () => {
+    const cold = { ...dry, temperature: '40F', relativeHumidity: '30%', outdoorDewPoint: '38F' };
+    const run = runCalculator('design-load', cold);
+    expect(run).toMatchObject({
+      ok: true,
+      answer: { results: { capacityAt65F: { value: 'none', unit: '' } } },
+    });
+    expect(notices('design-load', cold)).toEqual([
+      'assumed-transfer',
+      'extrapolated',
+      'no-capacity',
+      'generic-machine',
+    ]);
+  });
+
+  test('the default run share asks for a third more than running through', () => {
+    const capacity = (inputs: Record<string, string | number>) => {
+      const run = runCalculator('design-load', { ...dry, outdoorDewPoint: '65F', ...inputs });
+      if (!run.ok) throw new Error(JSON.stringify(run.issues));
+      return run.answer.results.capacityAt80F?.value as number;
+    };
+    expect(capacity({}) / capacity({ runFraction: '100%' })).toBeCloseTo(4 / 3, 12);
+  });
+});
+
 describe('the list', () => {
   test.each(calculators.map((calculator) => [calculator.name, calculator] as const))(
     '%s is complete',
