@@ -13,5 +13,7 @@ export { periodicGroundWave } from './periodic-wave.ts';
 export type { Soil } from './soil-types.ts';
 export { periodicDepthM, SOILS, soilDiffusivityM2PerS } from './soil-types.ts';
 export { groundSources } from './sources.ts';
+export type { HeatCoupling } from './steady-temperature.ts';
+export { steadyTemperatureC } from './steady-temperature.ts';
 export type { AnnualWave } from './undisturbed.ts';
 export { annualDamping, annualDampingDepthM, annualLagDays, undisturbedGroundC } from './undisturbed.ts';
