@@ -1,10 +1,8 @@
+import { BTU_J, FOOT_M, POUND_KG, STANDARD_GRAVITY } from './definitions.ts';
 import type { DimensionDefinition } from './unit.ts';
 
-// Exact by definition: pound 0.45359237 kg, standard gravity 9.80665 m/s², International Table Btu 1055.05585262 J.
-const POUND_KG = 0.45359237;
-const PSI_PA = (POUND_KG * 9.80665) / 0.0254 ** 2;
-const BTU_J = 1055.05585262;
-const FT2_M2 = 0.3048 ** 2;
+const PSI_PA = (POUND_KG * STANDARD_GRAVITY * 144) / FOOT_M ** 2;
+const FT2_M2 = FOOT_M ** 2;
 
 /** Temperature, humidity, pressure, power and heat flow. Sources of the inexact factors: `unitsSources`. */
 export const airAndHeatDimensions = {
@@ -65,7 +63,7 @@ export const airAndHeatDimensions = {
     si: { unit: 'g/m3', digits: 2 },
     units: [
       { name: 'g/m3', symbol: 'g/m³', multiply: 1 },
-      { name: 'gr/ft3', symbol: 'gr/ft³', multiply: POUND_KG / 7, divide: 0.3048 ** 3 },
+      { name: 'gr/ft3', symbol: 'gr/ft³', multiply: POUND_KG / 7, divide: FOOT_M ** 3 },
     ],
   },
   // No Btu/lb: the I-P enthalpy of air counts from dry air at 0 °F, so a factor alone would give a wrong figure.
@@ -86,7 +84,7 @@ export const airAndHeatDimensions = {
     si: { unit: 'm3/kg', digits: 3 },
     units: [
       { name: 'm3/kg', symbol: 'm³/kg', multiply: 1 },
-      { name: 'ft3/lb', symbol: 'ft³/lb', multiply: 0.3048 ** 3, divide: POUND_KG },
+      { name: 'ft3/lb', symbol: 'ft³/lb', multiply: FOOT_M ** 3, divide: POUND_KG },
     ],
   },
   density: {
@@ -96,7 +94,7 @@ export const airAndHeatDimensions = {
     si: { unit: 'kg/m3', digits: 3 },
     units: [
       { name: 'kg/m3', symbol: 'kg/m³', multiply: 1 },
-      { name: 'lb/ft3', symbol: 'lb/ft³', multiply: POUND_KG, divide: 0.3048 ** 3, alsoWritten: ['pcf'] },
+      { name: 'lb/ft3', symbol: 'lb/ft³', multiply: POUND_KG, divide: FOOT_M ** 3, alsoWritten: ['pcf'] },
     ],
   },
   pressure: {
@@ -126,7 +124,12 @@ export const airAndHeatDimensions = {
       { name: 'W', symbol: 'W', multiply: 1, alsoWritten: ['watt', 'watts'] },
       { name: 'kW', symbol: 'kW', multiply: 1000 },
       { name: 'Btu/h', symbol: 'Btu/h', multiply: BTU_J, divide: 3600, alsoWritten: ['Btu/hr', 'Btuh'] },
-      { name: 'hp', symbol: 'hp', multiply: 550 * 0.3048 * POUND_KG * 9.80665, alsoWritten: ['horsepower'] },
+      {
+        name: 'hp',
+        symbol: 'hp',
+        multiply: 550 * FOOT_M * POUND_KG * STANDARD_GRAVITY,
+        alsoWritten: ['horsepower'],
+      },
     ],
   },
   energy: {
@@ -184,7 +187,7 @@ export const airAndHeatDimensions = {
       {
         name: 'Btu in/(h ft2 F)',
         symbol: 'Btu·in/(h·ft²·°F)',
-        multiply: BTU_J * 0.0254,
+        multiply: (BTU_J * FOOT_M) / 12,
         divide: (FT2_M2 * 5 * 3600) / 9,
       },
     ],

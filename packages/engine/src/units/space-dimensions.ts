@@ -1,10 +1,9 @@
+import { FOOT_M, GALLON_L } from './definitions.ts';
 import type { DimensionDefinition } from './unit.ts';
 
-// Exact by definition: inch 25.4 mm, US gallon 231 in³.
-const FOOT_M = 0.3048;
 const FT2 = FOOT_M * FOOT_M;
 const FT3 = FT2 * FOOT_M;
-const GALLON_M3 = 0.003785411784;
+const GALLON_M3 = GALLON_L / 1000;
 
 /** Lengths, areas, volumes, slopes, angles, and what flows through them. */
 export const spaceDimensions = {

@@ -1,10 +1,8 @@
+import { FOOT_M, GALLON_L, POUND_KG } from './definitions.ts';
 import type { DimensionDefinition } from './unit.ts';
 
-const POUND_KG = 0.45359237;
-const GALLON_L = 3.785411784;
-
 /** 1 grain per hour, square foot and inch of mercury, in ng/(s·m²·Pa). */
-const PERM_NG = 64.79891e6 / (3600 * 0.3048 ** 2 * 3386.389);
+const PERM_NG = 64.79891e6 / (3600 * FOOT_M ** 2 * 3386.389);
 
 /** Water by mass, vapor, wood moisture, soil gas, time and plain numbers. */
 export const waterAndOtherDimensions = {
@@ -55,7 +53,7 @@ export const waterAndOtherDimensions = {
     units: [
       { name: 'kg/m2', symbol: 'kg/m²', multiply: 1 },
       { name: 'g/m2', symbol: 'g/m²', multiply: 1, divide: 1000 },
-      { name: 'lb/ft2', symbol: 'lb/ft²', multiply: POUND_KG, divide: 0.3048 ** 2, alsoWritten: ['psf'] },
+      { name: 'lb/ft2', symbol: 'lb/ft²', multiply: POUND_KG, divide: FOOT_M ** 2, alsoWritten: ['psf'] },
     ],
   },
   dehumidifierEfficiency: {
