@@ -4,6 +4,7 @@ export * as climate from './climate/index.ts';
 export * as dehumidifier from './dehumidifier/index.ts';
 export * as geometry from './geometry/index.ts';
 export * as ground from './ground/index.ts';
+export * as levels from './levels/index.ts';
 export * as moisture from './moisture/index.ts';
 export * as mold from './mold/index.ts';
 export type { EngineErrorCode } from './numerics/engine-error.ts';
