@@ -32,15 +32,17 @@ export function courseOf(leg: Pick<TraverseLeg, 'lengthM' | 'azimuthDeg'>): Cour
 }
 
 /**
- * Azimuths of legs that were recorded by the turn at each corner, degrees 0 to below 360.
+ * Azimuths of legs that were recorded by the turn at each corner between them, degrees 0 to below 360: one more than
+ * there are turns, the first leg's first.
  * @param firstAzimuthDeg azimuth of the first leg, degrees clockwise from +y
- * @param turnsDeg for each leg the turn from the leg before it, degrees, right positive; the first leg's is not used
+ * @param turnsDeg the turn from the first leg into the second, from the second into the third and so on, degrees,
+ *   right positive
  * @throws EngineError `not-finite` for an angle that is no finite number
  */
 export function azimuthsFromTurns(firstAzimuthDeg: number, turnsDeg: readonly number[]): number[] {
-  let azimuth = firstAzimuthDeg;
-  return turnsDeg.map((turn, i) => {
-    if (i > 0) azimuth += turn;
+  let azimuth = 0;
+  return [firstAzimuthDeg, ...turnsDeg].map((turn, i) => {
+    azimuth += turn;
     if (!Number.isFinite(azimuth)) {
       throw new EngineError('not-finite', `the azimuth of leg ${i} must be a number; got ${azimuth}`);
     }

@@ -8,7 +8,7 @@ import { solveTraverse } from '../../src/plan/traverse.ts';
 
 /** An ell: east 11, north 5, west 4, north 3, west 7, south 8 m; closes. */
 const LENGTHS = [11, 5, 4, 3, 7, 8];
-const TURNS = [0, -90, -90, 90, -90, -90];
+const TURNS = [-90, -90, 90, -90, -90];
 
 const walk = (lengths: readonly number[], turns: readonly number[], first = 90): TraverseLeg[] => {
   const azimuths = azimuthsFromTurns(first, turns);
@@ -18,14 +18,14 @@ const changed = (values: readonly number[], index: number, by: number): number[]
   values.map((value, i) => (i === index ? value + by : value));
 
 describe('azimuths from turns', () => {
-  test('right turns add, the first turn is not used', () => {
-    expect(azimuthsFromTurns(90, [55, -90, -90, 90, -90, -90])).toEqual([90, 0, 270, 0, 270, 180]);
-    expect(azimuthsFromTurns(350, [0, 45, 90])).toEqual([350, 35, 125]);
-    expect(azimuthsFromTurns(12, [])).toEqual([]);
+  test('right turns add, one leg more than turns', () => {
+    expect(azimuthsFromTurns(90, TURNS)).toEqual([90, 0, 270, 0, 270, 180]);
+    expect(azimuthsFromTurns(350, [45, 90])).toEqual([350, 35, 125]);
+    expect(azimuthsFromTurns(12, [])).toEqual([12]);
   });
 
   test('a turn that is no number is refused, naming the leg', () => {
-    expect(() => azimuthsFromTurns(90, [0, 90, Number.NaN])).toThrow('the azimuth of leg 2 must be a number');
+    expect(() => azimuthsFromTurns(90, [90, Number.NaN])).toThrow('the azimuth of leg 2 must be a number');
   });
 
   test('all turns of a round miss a full turn by', () => {
@@ -84,13 +84,13 @@ describe('hints at blunders', () => {
   });
 
   test('a corner turned wrongly takes all later walls with it and is found', () => {
-    const hints = blunderHints(walk(LENGTHS, changed(TURNS, 3, 7)), 'turned');
+    const hints = blunderHints(walk(LENGTHS, changed(TURNS, 2, 7)), 'turned');
     expect(hints[0]).toMatchObject({ kind: 'turn', legIndex: 3, changeM: null });
     expect(hints[0]!.changeDeg).toBeCloseTo(-7, 9);
   });
 
   test('a left turn written down as a right turn is found', () => {
-    const hints = blunderHints(walk(LENGTHS, changed(TURNS, 1, 180)), 'turned');
+    const hints = blunderHints(walk(LENGTHS, changed(TURNS, 0, 180)), 'turned');
     expect(hints).toContainEqual(expect.objectContaining({ kind: 'turn', legIndex: 1 }));
     expect(Math.abs(hints.find((hint) => hint.legIndex === 1)!.changeDeg!)).toBeCloseTo(180, 9);
   });
