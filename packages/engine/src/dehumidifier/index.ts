@@ -1,3 +1,7 @@
+export type { CodeComparison, CodeOption, OptionAir } from './code-alternatives.ts';
+export { codeAlternatives } from './code-alternatives.ts';
+export type { DesignDay, DesignLoad, LabelNeed } from './design-load.ts';
+export { designLoad, labelCapacityKgPerDay, RUN_MAX } from './design-load.ts';
 export type { ColdBehavior } from './frost.ts';
 export { coldFactor, coldNotices } from './frost.ts';
 export { CONDENSATION_HEAT_J_PER_KG, dehumidifierHeatW, runningPowerW } from './heat.ts';
@@ -25,6 +29,8 @@ export {
 } from './pull-down.ts';
 export type { RatingPoint, RatingPointKey } from './rating-points.ts';
 export { convertCapacity, convertEfficiency, RATING_POINTS, ratingPoint } from './rating-points.ts';
+export type { ListedMachine, SizedMachine, Sizing, SizingNeed } from './size.ts';
+export { sizeDehumidifier } from './size.ts';
 export { dehumidifierSources } from './sources.ts';
 export type { Performance, SurfaceKey } from './surfaces.ts';
 export { performanceAt, relativeCapacity, relativeEfficiency } from './surfaces.ts';

@@ -5,15 +5,15 @@ import { type Band, requireBand, type Spread } from './band.ts';
 import type { BudgetInput } from './budget-input.ts';
 import { budgetNotices } from './budget-notices.ts';
 import type { BudgetPath, MoistureBudget } from './budget-result.ts';
-import { humiditySpread, type Range, readingDeviation, spreadOfSum } from './budget-spread.ts';
+import { humiditySpread, readingDeviation, spreadOfSum } from './budget-spread.ts';
+import { asRange, closingPaths } from './closing-paths.ts';
 import { airAtRelativeHumidity, type CrawlAir } from './crawl-air.ts';
 import { SURFACE_TRANSFER_M_PER_S } from './ground-evaporation.ts';
 import { groundPaths } from './ground-paths.ts';
-import { DEHUMIDIFIER_KEY, machineFactor, machinePath } from './machine-path.ts';
+import { machinePath } from './machine-path.ts';
 import { otherPaths } from './other-paths.ts';
 import { endsKgPerDay, isAssumed, middleKgPerDay, type PathModel, pathInput } from './path-model.ts';
-import { moistureSources } from './sources.ts';
-import { humidistatOf, type SteadyProblem, type SteadyState, solveSteady } from './steady-state.ts';
+import { humidistatOf, type SteadyState, solveSteady } from './steady-state.ts';
 
 const ASSUMED_TRANSFER: Band = { ...SURFACE_TRANSFER_M_PER_S, assumed: true };
 
@@ -27,21 +27,6 @@ function result(path: PathModel, air: CrawlAir): BudgetPath {
     formula: path.formula,
     sourceId: path.sourceId,
     inputs: path.inputs,
-  };
-}
-
-/** A path without inputs of its own: it carries what the others leave over. */
-function remainder(key: string, title: string, formula: string, range: Range): BudgetPath {
-  return {
-    key,
-    title,
-    kgPerDay: range.value,
-    low: range.low,
-    high: range.high,
-    assumed: true,
-    formula,
-    sourceId: moistureSources.massBalance.id,
-    inputs: [],
   };
 }
 
@@ -139,52 +124,6 @@ function steadyBudget(budget: BudgetInput, models: readonly PathModel[], tempera
     steady,
     humidity: humiditySpread(problem, temperature, steady.air.relativeHumidity),
   });
-}
-
-const asRange = (path: BudgetPath): Range => ({ value: path.kgPerDay, low: path.low, high: path.high });
-
-/** The paths whose flow follows from the balance: a machine under its humidistat, and what saturated air sheds. */
-function closingPaths(
-  { humidistat }: SteadyProblem,
-  steady: SteadyState,
-  paths: readonly BudgetPath[],
-): BudgetPath[] {
-  const net = spreadOfSum(paths.map(asRange));
-  const closing: BudgetPath[] = [];
-  if (humidistat) {
-    const factor = machineFactor(humidistat, steady.air);
-    const { low, high } = humidistat.ratedKgPerDay;
-    const value = 86_400 * steady.machineKgPerS;
-    closing.push(
-      remainder(
-        DEHUMIDIFIER_KEY,
-        'Dehumidifier',
-        steady.machineAtLimit
-          ? '- capacity at the air, running all the time'
-          : '- what the other paths bring at the setting of the humidistat',
-        {
-          value: value === 0 ? 0 : -value,
-          low: -Math.max(value, Math.min(high * factor, Math.max(0, net.high))),
-          high: -Math.min(value, low * factor, Math.max(0, net.low)) || 0,
-        },
-      ),
-    );
-  }
-  if (steady.excessKgPerS > 0) {
-    const value = -86_400 * steady.excessKgPerS;
-    const formula = '- what the other paths bring to saturated air';
-    closing.push(
-      remainder('excess', 'Condenses out of saturated air', formula, { value, low: value, high: value }),
-    );
-  }
-  if (steady.shortKgPerS > 0) {
-    const value = 86_400 * steady.shortKgPerS;
-    const formula = 'what the entered sinks take beyond what is there';
-    closing.push(
-      remainder('shortfall', 'Asked for by sinks, not there', formula, { value, low: value, high: value }),
-    );
-  }
-  return closing;
 }
 
 /** Puts a budget together from its paths. */

@@ -33,15 +33,13 @@ export interface PathModel {
   readonly kgPerS: (values: readonly number[], air: CrawlAir) => number;
 }
 
+/** Seconds to days, and minus zero, which a path may give that carries nothing, to zero. */
+const perDay = (kgPerS: number) => 86_400 * kgPerS + 0;
+
 /** Flow of a path with its inputs at their middle values, kg/day. */
 export function middleKgPerDay(path: PathModel, air: CrawlAir): number {
-  return (
-    86_400 *
-    path.kgPerS(
-      path.inputs.map(({ band }) => band.value),
-      air,
-    )
-  );
+  const values = path.inputs.map(({ band }) => band.value);
+  return perDay(path.kgPerS(values, air));
 }
 
 /** Lowest and highest flow of a path over the ranges of its own inputs, kg/day, the air being as it is. */
@@ -51,7 +49,7 @@ export function endsKgPerDay(
 ): { readonly low: number; readonly high: number } {
   return overCorners(
     path.inputs.map(({ band }) => band),
-    (values) => 86_400 * path.kgPerS(values, air),
+    (values) => perDay(path.kgPerS(values, air)),
   );
 }
 
