@@ -24,7 +24,7 @@ export function pointInPolygon(
   for (let i = 0, j = ring.length - 1; i < ring.length; j = i, i += 1) {
     const a = ring[j]!;
     const b = ring[i]!;
-    if (distanceToSegmentM(point, a, b) <= toleranceM) return 'edge';
+    if (isNearBox(x, y, a, b, toleranceM) && distanceToSegmentM(point, a, b) <= toleranceM) return 'edge';
     if (a.yM > y !== b.yM > y) {
       const [low, high] = a.yM < b.yM ? [a, b] : [b, a];
       const side = (high.xM - low.xM) * (y - low.yM) - (x - low.xM) * (high.yM - low.yM);
@@ -32,4 +32,14 @@ export function pointInPolygon(
     }
   }
   return inside ? 'inside' : 'outside';
+}
+
+/** A cheap first look: whether a point can be near a segment at all. */
+function isNearBox(x: number, y: number, a: Point, b: Point, reachM: number): boolean {
+  return (
+    x >= Math.min(a.xM, b.xM) - reachM &&
+    x <= Math.max(a.xM, b.xM) + reachM &&
+    y >= Math.min(a.yM, b.yM) - reachM &&
+    y <= Math.max(a.yM, b.yM) + reachM
+  );
 }

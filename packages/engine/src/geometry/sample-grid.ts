@@ -2,7 +2,6 @@ import { EngineError } from '../numerics/engine-error.ts';
 import { type Shape, shapeAreaM2 } from './area-of-overlap.ts';
 import { boundingBox } from './bounding-box.ts';
 import type { Point } from './point.ts';
-import { pointInPolygon } from './point-in-polygon.ts';
 
 /** Evenly spread places over a shape, each standing for one square cell. */
 export interface SampleGrid {
@@ -33,12 +32,12 @@ export function sampleGrid(shape: Shape, cellCount: number): SampleGrid {
   for (let row = 0; row < rows; row += 1) {
     const yM = startY + row * cellM;
     const crossings = crossingsAt(shape.outer, yM);
+    const holes = (shape.holes ?? []).map((hole) => crossingsAt(hole, yM)).filter((cut) => cut.length > 0);
     for (let k = 0; k + 1 < crossings.length; k += 2) {
       const last = Math.floor((crossings[k + 1]! - startX) / cellM);
       for (let column = Math.ceil((crossings[k]! - startX) / cellM); column <= last; column += 1) {
-        const center = { xM: startX + column * cellM, yM };
-        if (shape.holes?.some((hole) => pointInPolygon(center, hole, 0) === 'inside')) continue;
-        centers.push(center);
+        const xM = startX + column * cellM;
+        if (!holes.some((cut) => isBetween(cut, xM))) centers.push({ xM, yM });
       }
     }
   }
@@ -54,4 +53,11 @@ function crossingsAt(ring: readonly Point[], yM: number): number[] {
     if (a.yM > yM !== b.yM > yM) found.push(a.xM + ((yM - a.yM) * (b.xM - a.xM)) / (b.yM - a.yM));
   }
   return found.sort((p, q) => p - q);
+}
+
+/** Whether a place on a level line lies inside, given where the ring crosses that line. */
+function isBetween(crossings: readonly number[], xM: number): boolean {
+  let inside = false;
+  for (const crossing of crossings) if (crossing < xM) inside = !inside;
+  return inside;
 }
