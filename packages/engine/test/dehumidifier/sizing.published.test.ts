@@ -30,7 +30,7 @@ const example = {
   pullDownKgPerDay: known(3.6),
 };
 
-describe('design day of a 120 m² space, 0.30 air changes of 19 g/kg, target 70 °F/50 % (worked out by hand)', () => {
+describe('design day of a 120 m² space, 0.30 air changes of 19 g/kg, target 70 °F/50 % (computed separately)', () => {
   const load = designLoad(example);
   const of = (key: string) => load.paths.find((path) => path.key === key)!.kgPerDay;
   // Half of the last printed digit.

@@ -11,7 +11,7 @@ import { convert } from '../../src/units/convert.ts';
 
 const celsius = (f: number) => convert(f, 'F', 'C');
 
-describe('generic surface relative to 80 °F/60 % (coefficients read in a public model source; table worked out by hand)', () => {
+describe('generic surface relative to 80 °F/60 % (coefficients read in a public model source; table computed separately)', () => {
   // Printed to 0.01, some cells by way of 0.001 (0.3452 is printed 0.34): half a unit of both, 0.0055.
   const rows = [
     { f: 80, capacity: [1.23, 1, 0.88, 0.76, 0.64], efficiency: [1.19, 1, 0.9, 0.79, 0.67] },

@@ -15,7 +15,7 @@ const EXAMPLE: SuspendedFloor = {
   shielding: 'average',
 };
 
-describe('suspended floor, ISO 13370:2017 formulas 2 to 11 and G.1, G.4 (quoted), example worked out by hand', () => {
+describe('suspended floor, ISO 13370:2017 formulas 2 to 11 and G.1, G.4 (quoted), example computed separately', () => {
   // Tolerance: half of the last printed digit.
   const rows = [
     { quantity: 'characteristicDimensionM', expected: 5.4545, tolerance: 5e-5 },

@@ -6,7 +6,7 @@ import {
   undisturbedGroundC,
 } from '../../src/ground/undisturbed.ts';
 
-const SOURCE = 'Kusuda and Achenbach 1965 formula (from memory), table worked out by hand from it';
+const SOURCE = 'Kusuda and Achenbach 1965 formula (from memory), table computed separately from it';
 const PER_DAY = 86_400;
 
 describe('annual damping in dry, average and wet soil', () => {

@@ -38,7 +38,7 @@ const path = (budget: ReturnType<typeof moistureBudget>, key: string) =>
 
 describe('paths at the air as read', () => {
   it('a liner with 1 % open on soil of 16 °C: 0.28 kg/day through holes, 0.02 through the sheet', () => {
-    // Same case as the liner table, worked out by hand: half of the last digit.
+    // Same case as the liner table, computed separately: half of the last digit.
     const budget = moistureBudget({ ...read, linedGround: [lined] });
     expect(Math.abs(path(budget, 'liner-open:floor').kgPerDay - 0.28)).toBeLessThanOrEqual(0.005);
     expect(Math.abs(path(budget, 'liner-sheet:floor').kgPerDay - 0.02)).toBeLessThanOrEqual(0.005);

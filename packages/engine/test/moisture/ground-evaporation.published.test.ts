@@ -14,7 +14,7 @@ import { saturationPressurePa } from '../../src/psychrometrics/saturation-pressu
 const airDensity = (t: number, rh: number) => vaporDensityKgPerM3(rh * saturationPressurePa(t), t);
 const gPerM2Day = (kgPerM2S: number) => kgPerM2S * 86_400_000;
 
-describe('open ground, table worked out from the resistance form (Lewis analogy; h_m 0.002 m/s)', () => {
+describe('open ground, table computed separately from the resistance form (Lewis analogy; h_m 0.002 m/s)', () => {
   // Soil at the temperature of the air. Printed to whole g/(m² day): tolerance half a gram.
   const rows = [
     { air: 'cool', t: 12, rh: 0.7, wet: 553, r500: 276, r1000: 184, r2350: 97 },

@@ -11,7 +11,7 @@ const air = 0.55 * saturationPressurePa(20);
 const open = 86_400 * AREA * groundEvaporationKgPerM2S(16, 1, vaporDensityKgPerM3(air, 20), 0.002, 1000);
 const sheet = 86_400 * AREA * permeanceFromPerms(0.06) * (saturationPressurePa(16) - air);
 
-describe('liner with open spots, table worked out from the resistance form', () => {
+describe('liner with open spots, table computed separately from the resistance form', () => {
   // Printed kg/day: half of the last digit. From 0.5 % on the source prints the flow through the open spots alone.
   const rows = [
     { f: 0.001, openKgPerDay: 0.03, tolerance: 0.005, perms: 0.15, permsTolerance: 0.005 },

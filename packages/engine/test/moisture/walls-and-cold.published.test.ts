@@ -9,7 +9,7 @@ import { saturationPressurePa } from '../../src/psychrometrics/saturation-pressu
 const perRootMinute = (mm: number) => mm / 1000 / Math.sqrt(60);
 const perMinute = (mm: number) => mm / 1000 / 60;
 
-describe('rising damp (Hall and Hoff 2007 sharp front, from memory; examples worked out by hand)', () => {
+describe('rising damp (Hall and Hoff 2007 sharp front, from memory; examples computed separately)', () => {
   const wall = { thicknessM: 0.15, sorptivityMPerRootS: perRootMinute(1), wetPorosity: 0.2 };
   // Half of the last printed digit.
   it('drying air, 0.001 mm/min: 0.61 m and 0.88 L per m and day', () => {
@@ -36,7 +36,7 @@ describe('rising damp (Hall and Hoff 2007 sharp front, from memory; examples wor
   });
 });
 
-describe('condensation (surface film, worked out by hand)', () => {
+describe('condensation (surface film, computed separately)', () => {
   it('a duct skin of 13 °C in air of dew point 21 °C takes 50 g/(m² h), 12 kg/day on 10 m²', () => {
     const flow = condensationKgPerM2S(13, saturationVaporDensityKgPerM3(21));
     // Printed with two digits: 50.3 counts as 50.
