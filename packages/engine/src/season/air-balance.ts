@@ -9,38 +9,61 @@ import {
   runShareOf,
   SWITCHING_BAND,
 } from './machine.ts';
-import type { StepDrive, StepResult } from './state.ts';
+import {
+  BELOW_RATING,
+  DEFROSTING,
+  HEAT_MACHINES,
+  MACHINE_KG_PER_S,
+  RUN_SHARE,
+  STARTS_PER_HOUR,
+} from './step-values.ts';
 
 /** Mass ratio of water vapor to dry air. */
 export const MASS_RATIO = 0.621945;
 
 /** Linear balance of the vapor in the air during one step, and what came out of it. */
 export interface AirBalance {
+  airC: number;
+  saturationPa: number;
+  pressurePa: number;
+  /** Humidity ratio at the start of the step and of saturated air. */
+  start: number;
+  saturated: number;
+  /** Mass of the air over the length of the step, kg/s. */
+  capacity: number;
   /** kg/s, and kg/s per unit of humidity ratio. */
   source: number;
   conductance: number;
-  meanHumidity: number;
-  endHumidity: number;
+  machinesOn: boolean;
+  mean: number;
+  end: number;
   /** Vapor that falls out because the air cannot hold it, kg/s. */
   fogKgPerS: number;
   machineKgPerS: number;
   readonly removal: Float64Array;
 }
 
-export function createAirBalance(machines: number): AirBalance {
+export function createAirBalance(c: CompiledCase, seconds: number): AirBalance {
   return {
+    airC: 0.5,
+    saturationPa: 0.5,
+    pressurePa: 0.5,
+    start: 0.005,
+    saturated: 0.005,
+    capacity: c.airMassKg / seconds,
     source: 0.5,
     conductance: 0.5,
-    meanHumidity: 0.005,
-    endHumidity: 0.005,
+    machinesOn: false,
+    mean: 0.005,
+    end: 0.005,
     fogKgPerS: 0.5,
     machineKgPerS: 0.5,
-    removal: new Float64Array(machines),
+    removal: new Float64Array(c.machines.length),
   };
 }
 
-function humidityOf(vaporPa: number, pressurePa: number): number {
-  // Air that would boil has no humidity ratio; 0.6 of the pressure stands for it and is never met below 85 °C.
+/** Humidity ratio; air that would boil gets that of six tenths of its pressure, never met below 85 °C. */
+export function humidityRatioOf(vaporPa: number, pressurePa: number): number {
   const p = Math.min(vaporPa, 0.6 * pressurePa);
   return (MASS_RATIO * p) / (pressurePa - p);
 }
@@ -50,86 +73,73 @@ function humidityOf(vaporPa: number, pressurePa: number): number {
  * relaxes exponentially to its balance; a machine that can hold its set-point, and air that is saturated, are held at
  * that humidity for the whole step. Either way C (end − start) = dt (source − conductance·mean − taken out) exactly.
  */
-export function balanceAir(
-  c: CompiledCase,
-  b: AirBalance,
-  drive: StepDrive,
-  airC: number,
-  saturationPa: number,
-  startHumidity: number,
-): void {
-  const capacity = c.airMassKg / drive.seconds;
-  const { source, conductance } = b;
-  const x = conductance / capacity;
-  const decay = Math.exp(-x);
-  const first = x > 1e-5 ? (1 - decay) / x : 1 - 0.5 * x;
-  const second = x > 1e-5 ? (1 - first) / x : 0.5 - x / 6;
+export function balanceAir(c: CompiledCase, b: AirBalance): void {
+  const { source, conductance, capacity, start, saturated } = b;
   b.fogKgPerS = 0;
   b.machineKgPerS = 0;
-  const saturated = humidityOf(saturationPa, drive.pressurePa);
   let full = false;
-  if (c.machines.length > 0) {
+  if (b.removal.length > 0) {
     b.removal.fill(0);
-    if (drive.machinesOn && conductance > 0) {
-      const held = holdSetPoint(c, b, drive, airC, saturationPa, startHumidity, capacity);
-      if (held >= 0) {
-        b.meanHumidity = held;
-        b.endHumidity = held;
-        return;
-      }
-      full = held === ALL_FULL;
+    if (b.machinesOn && conductance > 0) {
+      const found = holdSetPoint(c, b);
+      if (found === HELD) return;
+      full = found === ALL_FULL;
     }
   }
-  let relative = startHumidity / saturated;
-  const off = source / conductance;
-  for (let pass = full ? 3 : 1; pass > 0; pass--) {
-    if (full) fullCapacity(c, b, airC, intakeOf(c, off, relative, saturated));
-    const net = (source - b.machineKgPerS) / capacity;
-    b.meanHumidity = startHumidity * first + net * second;
-    b.endHumidity = startHumidity * decay + net * first;
-    relative = b.meanHumidity / saturated;
+  const x = conductance / capacity;
+  const decay = x > 40 ? 0 : Math.exp(-x);
+  const first = x > 1e-5 ? (1 - decay) / x : 1 - 0.5 * x;
+  const second = x > 1e-5 ? (1 - first) / x : 0.5 - x / 6;
+  if (full) {
+    let relative = start / saturated;
+    const off = source / conductance / saturated;
+    for (let pass = 0; pass < 3; pass++) {
+      runFull(c, b, intakeHumidity(off, relative, c.machines[0]!.planCoefficient));
+      relative = (start * first + ((source - b.machineKgPerS) / capacity) * second) / saturated;
+    }
   }
-  if (b.endHumidity > saturated) {
-    if (full) fullCapacity(c, b, airC, 1);
-    const surplus =
-      source - conductance * saturated - capacity * (saturated - startHumidity) - b.machineKgPerS;
+  const net = (source - b.machineKgPerS) / capacity;
+  b.mean = start * first + net * second;
+  b.end = start * decay + net * first;
+  if (b.end > saturated) {
+    if (full) runFull(c, b, 1);
+    const surplus = source - conductance * saturated - capacity * (saturated - start) - b.machineKgPerS;
     if (surplus > 0) {
       b.fogKgPerS = surplus;
-      b.meanHumidity = saturated;
-      b.endHumidity = saturated;
+      b.mean = saturated;
+      b.end = saturated;
+    } else if (full) {
+      // The machines alone keep the air below saturation when they see it saturated: hold it there.
+      scaleRemoval(b, b.machineKgPerS + surplus);
+      b.mean = saturated;
+      b.end = saturated;
     }
   }
 }
 
-const ALL_OFF = -1;
-const ALL_FULL = -2;
+const ALL_OFF = 0;
+const ALL_FULL = 1;
+const HELD = 2;
 
-/** Tries each set-point from the highest; the humidity that is held, or `ALL_OFF`, or `ALL_FULL`. */
-function holdSetPoint(
-  c: CompiledCase,
-  b: AirBalance,
-  drive: StepDrive,
-  airC: number,
-  saturationPa: number,
-  start: number,
-  capacity: number,
-): number {
+/** Tries each set-point from the highest; when one can be held, sets the humidities and removals. */
+function holdSetPoint(c: CompiledCase, b: AirBalance): number {
   const { machines } = c;
   const off = b.source / b.conductance;
   for (let j = 0; j < machines.length; j++) {
     const machine = machines[j]!;
-    const atIntake = humidityOf(machine.setPoint * saturationPa, drive.pressurePa);
+    const atIntake = humidityRatioOf(machine.setPoint * b.saturationPa, b.pressurePa);
     const target =
       off > atIntake ? Math.max(off - machine.planCoefficient * (off - atIntake), 0.2 * atIntake) : atIntake;
-    const needed = b.source - b.conductance * target - capacity * (target - start);
+    if (target >= b.saturated) continue;
+    const needed = b.source - b.conductance * target - b.capacity * (target - b.start);
     let lower = 0;
     for (let k = j + 1; k < machines.length; k++) {
-      const cap = capacityKgPerS(machines[k]!, airC, machine.setPoint);
+      const cap = capacityKgPerS(machines[k]!, b.airC, machine.setPoint);
       b.removal[k] = cap;
       lower += cap;
     }
     if (needed < lower) continue;
-    const own = capacityKgPerS(machine, airC, machine.setPoint);
+    const own = capacityKgPerS(machine, b.airC, machine.setPoint);
     if (needed >= lower + own) {
       if (j === 0) return ALL_FULL;
       continue;
@@ -137,59 +147,58 @@ function holdSetPoint(
     b.removal.fill(0, 0, j);
     b.removal[j] = needed - lower;
     b.machineKgPerS = needed;
-    return target;
+    b.mean = target;
+    b.end = target;
+    return HELD;
   }
   b.removal.fill(0);
   return ALL_OFF;
 }
 
-function intakeOf(c: CompiledCase, off: number, relative: number, saturated: number): number {
-  const eta = c.machines[0]!.planCoefficient;
-  return eta === 1 ? Math.min(relative, 1) : intakeHumidity(off / saturated, relative, eta);
-}
-
-function fullCapacity(c: CompiledCase, b: AirBalance, airC: number, relativeHumidity: number): void {
+function runFull(c: CompiledCase, b: AirBalance, relativeHumidity: number): void {
   let sum = 0;
   for (let j = 0; j < c.machines.length; j++) {
-    const cap = capacityKgPerS(c.machines[j]!, airC, relativeHumidity);
+    const cap = capacityKgPerS(c.machines[j]!, b.airC, relativeHumidity);
     b.removal[j] = cap;
     sum += cap;
   }
   b.machineKgPerS = sum;
 }
 
+function scaleRemoval(b: AirBalance, to: number): void {
+  const factor = b.machineKgPerS > 0 ? to / b.machineKgPerS : 0;
+  for (let j = 0; j < b.removal.length; j++) b.removal[j] = b.removal[j]! * factor;
+  b.machineKgPerS = to;
+}
+
 /** Power, running time and starts of the machines for the removal that the balance found. */
-export function runMachines(
-  c: CompiledCase,
-  b: AirBalance,
-  airC: number,
-  saturationPa: number,
-  pressurePa: number,
-  out: StepResult,
-): void {
-  out.machineKgPerS = b.machineKgPerS;
-  out.machineW = 0;
-  out.runShare = 0;
-  out.startsPerHour = 0;
-  out.defrosting = false;
-  out.belowRating = false;
+export function runMachines(c: CompiledCase, b: AirBalance, values: Float64Array): void {
+  values[MACHINE_KG_PER_S] = b.machineKgPerS;
+  values[HEAT_MACHINES] = 0;
+  values[RUN_SHARE] = 0;
+  values[STARTS_PER_HOUR] = 0;
+  values[DEFROSTING] = 0;
+  values[BELOW_RATING] = 0;
   if (b.machineKgPerS <= 0) return;
-  const saturated = humidityOf(saturationPa, pressurePa);
+  let watts = 0;
   for (let j = 0; j < c.machines.length; j++) {
     const removal = b.removal[j]!;
     if (removal <= 0) continue;
     const machine = c.machines[j]!;
-    const off = b.source / b.conductance / saturated;
-    const relative = intakeHumidity(off, b.meanHumidity / saturated, machine.planCoefficient);
-    const capacity = Math.max(capacityKgPerS(machine, airC, relative), removal);
+    const off = b.source / b.conductance / b.saturated;
+    const relative = intakeHumidity(off, b.mean / b.saturated, machine.planCoefficient);
+    const capacity = Math.max(capacityKgPerS(machine, b.airC, relative), removal);
     const run = runShareOf(removal, capacity);
-    out.machineW += run * powerAtFullW(machine, airC, relative);
-    out.runShare += run;
+    watts += run * powerAtFullW(machine, b.airC, relative);
+    values[RUN_SHARE] = values[RUN_SHARE]! + run;
     if (run < 1) {
-      const natural = (c.airMassKg * SWITCHING_BAND * saturated) / removal;
-      out.startsPerHour += (3600 * (1 - run)) / Math.max(MINIMUM_OFF_S, natural);
+      // The air alone swings through the band; the longest of that and the machine's rest is the time off.
+      const natural = (c.airMassKg * SWITCHING_BAND * b.saturated) / removal;
+      const offSeconds = Math.max(natural, MINIMUM_OFF_S);
+      values[STARTS_PER_HOUR] = values[STARTS_PER_HOUR]! + (3600 * (1 - run)) / offSeconds;
     }
-    if (isDefrosting(machine, airC)) out.defrosting = true;
-    if (airC < RATING_FLOOR_C) out.belowRating = true;
+    if (isDefrosting(machine, b.airC)) values[DEFROSTING] = 1;
+    if (b.airC < RATING_FLOOR_C) values[BELOW_RATING] = 1;
   }
+  values[HEAT_MACHINES] = watts;
 }

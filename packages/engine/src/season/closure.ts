@@ -1,7 +1,8 @@
 import type { CompiledCase } from './compiled-case.ts';
-import { WATER_PATHS } from './places.ts';
+import { HEAT_PATHS, WATER_PATHS } from './places.ts';
 import type { Recorder } from './recorder.ts';
 import type { SpaceState } from './state.ts';
+import { HEAT, VALUES, WATER } from './step-values.ts';
 
 /** What is missing in the books of the year, as a share of all that moved. Rounding is some 1e-13. */
 export interface Closure {
@@ -9,24 +10,27 @@ export interface Closure {
   readonly energy: number;
 }
 
-/** Heat on its way to the next step, J. */
-function leftOver(state: SpaceState, seconds: number): number {
-  return (state.airHeatW + state.soilHeatW) * seconds;
-}
-
 /** Paths that stay inside air, wood and films. */
 const INSIDE = ['wood', 'condensate', 'fog'] as const;
 
 /** (in − out − stored)/moved for the water of air, wood and films. */
 export function waterClosure(c: CompiledCase, r: Recorder, start: SpaceState, end: SpaceState): number {
-  let net = 0;
-  let gross = 0;
-  WATER_PATHS.forEach((path, i) => {
-    gross += r.waterGrossKg[i]!;
-    if (!(INSIDE as readonly string[]).includes(path)) net += r.waterKg[i]!;
-  });
   const stored = waterHeld(c, end) - waterHeld(c, start);
-  return gross > 0 ? (net - stored) / gross : 0;
+  let net = 0;
+  let moved = Math.abs(stored);
+  WATER_PATHS.forEach((path, i) => {
+    if ((INSIDE as readonly string[]).includes(path)) return;
+    net += yearTotal(r, WATER + i);
+    moved += yearMoved(r, WATER + i);
+  });
+  return moved > 0 ? (net - stored) / moved : 0;
+}
+
+/** A rate (per second) summed over the year. */
+export function yearTotal(r: Recorder, place: number): number {
+  let sum = 0;
+  for (let month = 0; month < 12; month++) sum += r.months[month * VALUES + place]!;
+  return 3600 * sum;
 }
 
 function waterHeld(c: CompiledCase, state: SpaceState): number {
@@ -38,18 +42,24 @@ function waterHeld(c: CompiledCase, state: SpaceState): number {
   return held;
 }
 
+/** The same, each month by its size whichever way it went. */
+function yearMoved(r: Recorder, place: number): number {
+  let sum = 0;
+  for (let month = 0; month < 12; month++) sum += Math.abs(r.months[month * VALUES + place]!);
+  return 3600 * sum;
+}
+
 /** (in − out − stored)/moved for the heat of air and soil; heat under way to the next step counts as stored. */
-export function energyClosure(
-  c: CompiledCase,
-  r: Recorder,
-  start: SpaceState,
-  end: SpaceState,
-  seconds: number,
-): number {
-  const net = r.heatJ.reduce((sum, joules) => sum + joules, 0);
-  const gross = r.heatGrossJ.reduce((sum, joules) => sum + joules, 0);
-  const stored = heatHeld(c, end) + leftOver(end, seconds) - heatHeld(c, start) - leftOver(start, seconds);
-  return gross > 0 ? (net - stored) / gross : 0;
+export function energyClosure(c: CompiledCase, r: Recorder, start: SpaceState, end: SpaceState): number {
+  let net = 0;
+  let moved = 0;
+  HEAT_PATHS.forEach((_, i) => {
+    net += yearTotal(r, HEAT + i);
+    moved += yearMoved(r, HEAT + i);
+  });
+  const underWay = (state: SpaceState) => (state.airHeatW + state.soilHeatW) * r.seconds;
+  const stored = heatHeld(c, end) + underWay(end) - heatHeld(c, start) - underWay(start);
+  return moved > 0 ? (net - stored) / (moved + Math.abs(stored)) : 0;
 }
 
 function heatHeld(c: CompiledCase, state: SpaceState): number {

@@ -31,7 +31,19 @@ export function tableSaturationPa(table: Float64Array, temperatureC: number): nu
   if (i < 0) i = 0;
   else if (i >= PRESSURE_CELLS) i = PRESSURE_CELLS - 1;
   const p = table[2 * i]! + (x - i) * table[2 * i + 1]!;
-  return p > 1e-3 ? p : 1e-3;
+  return Math.max(p, 1e-3);
+}
+
+/** The same for many temperatures at once. */
+export function tableSaturations(table: Float64Array, temperaturesC: Float64Array, out: Float64Array): void {
+  for (let k = 0; k < out.length; k++) {
+    const x = (temperaturesC[k]! - PRESSURE_LOW_C) * PRESSURE_PER_K;
+    let i = x | 0;
+    if (i < 0) i = 0;
+    else if (i >= PRESSURE_CELLS) i = PRESSURE_CELLS - 1;
+    const p = table[2 * i]! + (x - i) * table[2 * i + 1]!;
+    out[k] = Math.max(p, 1e-3);
+  }
 }
 
 const WOOD_CELLS = 160;
@@ -66,43 +78,54 @@ export function woodTable(): Float64Array {
 }
 
 /**
- * Relative humidity in balance with wood of a moisture content, and its slope, both from the table.
- * Off the exact inverse by less than 0.001 of relative humidity (held by a test).
- * @param out receives [relative humidity, d(relative humidity)/d(moisture content)]
+ * Relative humidity in balance with wood of a moisture content, and its slope, for each of several pieces. Off the exact
+ * inverse by less than 0.001 of relative humidity (held by a test); 1 with slope 0 for wood that is wetter than any air
+ * makes it.
+ * @param temperaturesC read from place `first` on
+ * @param slopes receives d(relative humidity)/d(moisture content)
  */
-export function tableWoodHumidity(
+export function tableWoodHumidities(
   table: Float64Array,
-  temperatureC: number,
-  moistureContent: number,
-  out: Float64Array,
+  temperaturesC: Float64Array,
+  first: number,
+  moistureContents: Float64Array,
+  humidities: Float64Array,
+  slopes: Float64Array,
 ): void {
-  const x = moistureContent * WOOD_CELLS_PER_UNIT;
-  if (x >= WOOD_CELLS) {
-    out[0] = 1;
-    out[1] = 0;
-    return;
+  for (let site = 0; site < moistureContents.length; site++) {
+    const x = moistureContents[site]! * WOOD_CELLS_PER_UNIT;
+    if (x >= WOOD_CELLS) {
+      humidities[site] = 1;
+      slopes[site] = 0;
+      continue;
+    }
+    const i = x > 0 ? x | 0 : 0;
+    let y = (temperaturesC[first + site]! - WOOD_LOW_C) * (1 / WOOD_STEP_C);
+    if (y < 0) y = 0;
+    else if (y > WOOD_ROWS - 1.000001) y = WOOD_ROWS - 1.000001;
+    const row = y | 0;
+    const k = row * WOOD_ROW + i;
+    const fy = y - row;
+    const low = table[k]! + fy * (table[k + WOOD_ROW]! - table[k]!);
+    const high = table[k + 1]! + fy * (table[k + WOOD_ROW + 1]! - table[k + 1]!);
+    humidities[site] = low + (x - i) * (high - low);
+    slopes[site] = (high - low) * WOOD_CELLS_PER_UNIT;
   }
-  const i = x > 0 ? x | 0 : 0;
-  let y = (temperatureC - WOOD_LOW_C) / WOOD_STEP_C;
-  if (y < 0) y = 0;
-  else if (y > WOOD_ROWS - 1.000001) y = WOOD_ROWS - 1.000001;
-  const row = y | 0;
-  const k = row * WOOD_ROW + i;
-  const fy = y - row;
-  const low = table[k]! + fy * (table[k + WOOD_ROW]! - table[k]!);
-  const high = table[k + 1]! + fy * (table[k + WOOD_ROW + 1]! - table[k + 1]!);
-  out[0] = low + (x - i) * (high - low);
-  out[1] = (high - low) * WOOD_CELLS_PER_UNIT;
 }
 
 /**
- * Dew point (frost point below 0.01 °C) in °C to about 0.01 K: the Magnus form, corrected once on the table. NaN for a
- * vapor pressure of zero or less.
+ * Dew point (frost point below 0.01 °C) of the vapor pressure at place `from`, put at place `to`: the Magnus form,
+ * corrected once on the table, good to about 0.01 K from −40 to 60 °C.
  */
-export function tableDewPointC(table: Float64Array, vaporPa: number): number {
+export function tableDewPoints(table: Float64Array, values: Float64Array, from: number, to: number): void {
+  const vaporPa = values[from]!;
   const x = Math.log(vaporPa / 611.2);
-  const start = vaporPa < 611.2 ? (272.62 * x) / (22.46 - x) : (243.12 * x) / (17.62 - x);
-  const there = tableSaturationPa(table, start);
-  const slope = (tableSaturationPa(table, start + 0.1) - there) / 0.1;
-  return start + (vaporPa - there) / slope;
+  const start = x < 0 ? (272.62 * x) / (22.46 - x) : (243.12 * x) / (17.62 - x);
+  const at = (start - PRESSURE_LOW_C) * PRESSURE_PER_K;
+  let i = at | 0;
+  if (i < 0) i = 0;
+  else if (i >= PRESSURE_CELLS) i = PRESSURE_CELLS - 1;
+  const low = table[2 * i]!;
+  const slope = table[2 * i + 1]!;
+  values[to] = PRESSURE_LOW_C + (i + (vaporPa - low) / slope) / PRESSURE_PER_K;
 }

@@ -115,11 +115,11 @@ export function lookUpFlows(table: FlowTable, drive: StepDrive, crawlC: number):
     house += weight * nodes[at + 1]!;
     share += weight * nodes[at + 2]!;
   }
-  drive.outdoorKgPerS = outdoor > 0 ? outdoor : 0;
-  drive.houseKgPerS = house > 0 ? house : 0;
-  drive.floorShare = share < 0 ? 0 : share > 1 ? 1 : share;
+  drive.outdoorKgPerS = Math.max(outdoor, 0);
+  drive.houseKgPerS = Math.max(house, 0);
+  drive.floorShare = share < 0 ? 0 : Math.min(share, 1);
 }
 
 function cell(x: number, nodes: number): number {
-  return x < 0 ? 0 : x > nodes - 1.000001 ? nodes - 1.000001 : x;
+  return x < 0 ? 0 : Math.min(x, nodes - 1.000001);
 }

@@ -44,5 +44,5 @@ export function isDefrosting(machine: SeasonMachine, temperatureC: number): bool
  */
 export function intakeHumidity(off: number, mean: number, eta: number): number {
   const seen = eta === 1 || off <= mean ? mean : off - (off - mean) / eta;
-  return seen < 0 ? 0 : seen > 1 ? 1 : seen;
+  return seen < 0 ? 0 : Math.min(seen, 1);
 }

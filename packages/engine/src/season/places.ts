@@ -41,7 +41,8 @@ export const HEAT_PATHS = [
   'ducts',
   'groundAround',
   'deepGround',
-  'electricity',
+  'fans',
+  'machines',
   'condensing',
   'evaporating',
 ] as const;

@@ -5,7 +5,7 @@ import { runPass } from './pass.ts';
 import { createRecorder } from './recorder.ts';
 import type { SeasonCase, SeasonWeather } from './season-case.ts';
 import { type SeasonResult, seasonResult } from './season-result.ts';
-import { endOfSpinUp, spinUp } from './spin-up.ts';
+import { endOfSpinUp, spinOn, spinUp } from './spin-up.ts';
 import { copyState } from './state.ts';
 import { createDriveRules, type FlowTables } from './step-drive.ts';
 import { type PreparedWeather, prepareWeather } from './weather-series.ts';
@@ -51,22 +51,21 @@ export function runCase(
   const rules = createDriveRules(c, weather, tables);
   const stepsPerHour = Math.round(requireRange('steps per hour', options.stepsPerHour ?? 1, 1, 60));
   const state = spinUp(c, rules, weather);
-  for (let year = 1; ; year++) {
+  let years = 1;
+  for (let hourlyYears = 1; ; hourlyYears++) {
+    years++;
     const start = copyState(state);
-    const recorder = createRecorder(c, options.allMoldClasses === true, options.hourly === true);
+    const recorder = createRecorder(
+      c,
+      stepsPerHour,
+      options.allMoldClasses === true,
+      options.hourly === true,
+    );
     runPass(c, rules, weather.hourly, state, stepsPerHour, recorder);
-    const ending = endOfSpinUp(start, state, year);
+    const ending = endOfSpinUp(start, state, years, hourlyYears);
     if (ending !== undefined) {
-      return seasonResult(
-        c,
-        rules,
-        recorder,
-        start,
-        state,
-        ending,
-        options.keepStart === true,
-        3600 / stepsPerHour,
-      );
+      return seasonResult(c, rules, recorder, start, state, ending, options.keepStart === true);
     }
+    years += spinOn(c, rules, weather, state);
   }
 }

@@ -1,13 +1,39 @@
 import type { MoldClass } from '../mold/classes.ts';
 import type { Notice } from '../numerics/notice.ts';
 import type { Ending } from '../numerics/solution.ts';
-import { type Closure, energyClosure, waterClosure } from './closure.ts';
+import { type Closure, energyClosure, waterClosure, yearTotal } from './closure.ts';
 import type { CompiledCase } from './compiled-case.ts';
 import type { MoldSurface, WaterPath, WoodSite } from './places.ts';
 import { FILM_SURFACES, type FilmSurface, MOLD_SURFACES, WATER_PATHS, WOOD_SITES } from './places.ts';
-import { MONTH_COLUMNS, type Recorder, type SeasonHourly } from './recorder.ts';
+import {
+  ABOVE_60,
+  ABOVE_70,
+  ABOVE_80,
+  COLD_HOURS,
+  DAYS_ABOVE_80,
+  FROST_HOURS,
+  type Recorder,
+  type SeasonHourly,
+} from './recorder.ts';
 import type { SpaceState } from './state.ts';
 import type { DriveRules } from './step-drive.ts';
+import {
+  AIR_C,
+  CONDENSING,
+  DEW_POINT_C,
+  FLOOR_SHARE,
+  HEAT_FANS,
+  HEAT_FLOOR,
+  HEAT_MACHINES,
+  HUMIDITY_RATIO,
+  MACHINE_KG_PER_S,
+  OUTDOOR_KG_PER_S,
+  RELATIVE_HUMIDITY,
+  RUN_SHARE,
+  STARTS_PER_HOUR,
+  VALUES,
+  WATER,
+} from './step-values.ts';
 
 /** Means and sums of one month. */
 export interface SeasonMonth {
@@ -85,8 +111,6 @@ export interface SeasonResult {
   readonly notices: readonly Notice[];
 }
 
-const JOULES_PER_KWH = 3.6e6;
-
 /** Puts the sums of a year into words and units. */
 export function seasonResult(
   c: CompiledCase,
@@ -96,20 +120,17 @@ export function seasonResult(
   end: SpaceState,
   ending: Ending,
   keepStart: boolean,
-  secondsPerStep: number,
 ): SeasonResult {
   const months = Array.from({ length: 12 }, (_, month) => monthOf(c, r, month));
   const total = (pick: (month: SeasonMonth) => number) => months.reduce((sum, m) => sum + pick(m), 0);
-  let starts = 0;
-  for (let m = 0; m < 12; m++) starts += column(r, m, 'starts');
   const energyKWh = total((m) => m.energyKWh);
   return {
     name: c.source.name,
     months,
-    daysAbove80: r.daysAbove80,
-    hoursAbove60: r.hoursAbove60,
-    hoursAbove70: r.hoursAbove70,
-    hoursAbove80: r.hoursAbove80,
+    daysAbove80: r.counts[DAYS_ABOVE_80]!,
+    hoursAbove60: r.counts[ABOVE_60]!,
+    hoursAbove70: r.counts[ABOVE_70]!,
+    hoursAbove80: r.counts[ABOVE_80]!,
     peakMoldIndex: r.molds.reduce((most, m) => (m.assigned ? Math.max(most, m.peak) : most), 0),
     mold: r.molds.map((m) => ({
       surface: MOLD_SURFACES[m.surface]!,
@@ -120,18 +141,21 @@ export function seasonResult(
       monthlyPeak: Array.from(m.monthPeak),
     })),
     peakWoodMoisture: bySite((i) => ({ surface: r.peakWoodSurface[i]!, core: r.peakWoodCore[i]! })),
-    condensationHours: record([...FILM_SURFACES, ...WOOD_SITES], (_, i) => r.condensationHours[i]!),
+    condensationHours: {
+      ...record(FILM_SURFACES, (_, i) => yearTotal(r, CONDENSING + i) / 3600),
+      ...bySite((i) => r.woodCondensationHours[i]!),
+    },
     waterRemovedKg: total((m) => m.waterRemovedKg),
     energyKWh,
     costCents: Math.round(energyKWh * c.source.tariffCentsPerKWh),
     runHours: total((m) => m.runHours),
-    starts: Math.round(starts),
+    starts: Math.round(yearTotal(r, STARTS_PER_HOUR) / 3600),
     floorHeatKWh: total((m) => m.floorHeatKWh),
-    waterKg: record([...WATER_PATHS], (_, i) => r.waterKg[i]! + 0),
+    waterKg: record(WATER_PATHS, (_, i) => yearTotal(r, WATER + i)),
     airChangesPerHour: total((m) => m.airChangesPerHour) / 12,
     closure: {
       water: waterClosure(c, r, start, end),
-      energy: energyClosure(c, r, start, end, secondsPerStep),
+      energy: energyClosure(c, r, start, end),
     },
     ending,
     ...(r.hourly === undefined ? {} : { hourly: r.hourly }),
@@ -148,34 +172,29 @@ function bySite<V>(value: (index: number) => V): Record<WoodSite, V> {
   return record(WOOD_SITES, (_, i) => value(i));
 }
 
-type Column = (typeof MONTH_COLUMNS)[number];
-
-function column(r: Recorder, month: number, name: Column): number {
-  return r.months[month * MONTH_COLUMNS.length + MONTH_COLUMNS.indexOf(name)]!;
-}
-
 function monthOf(c: CompiledCase, r: Recorder, month: number): SeasonMonth {
-  const sum = (name: Column) => column(r, month, name);
-  const hours = sum('hours');
+  const hours = r.monthHours[month]!;
+  const sum = (place: number) => r.months[month * VALUES + place]!;
+  const mean = (place: number) => sum(place) / hours;
   const wood = bySite((i) => ({
     surface: r.monthWoodSurface[month * WOOD_SITES.length + i]! / hours,
     core: r.monthWoodCore[month * WOOD_SITES.length + i]! / hours,
   }));
   return {
-    temperatureC: sum('temperatureC') / hours,
-    relativeHumidity: sum('relativeHumidity') / hours,
-    dewPointC: sum('dewPointC') / hours,
-    humidityRatio: sum('humidityRatio') / hours,
+    temperatureC: mean(AIR_C),
+    relativeHumidity: mean(RELATIVE_HUMIDITY),
+    dewPointC: mean(DEW_POINT_C),
+    humidityRatio: mean(HUMIDITY_RATIO),
     woodMoistureSurface: wood.joists.surface,
     woodMoistureCore: wood.joists.core,
     wood,
     moldIndex: r.molds.reduce((most, m) => (m.assigned ? Math.max(most, m.monthPeak[month]!) : most), 0),
-    airChangesPerHour: ((sum('outdoorKgPerS') / hours) * 3600) / c.airMassKg,
-    floorShare: sum('floorShare') / hours,
-    waterRemovedKg: sum('waterRemovedKg'),
-    energyKWh: sum('joules') / JOULES_PER_KWH,
-    runHours: sum('runHours'),
-    floorHeatKWh: sum('floorJ') / JOULES_PER_KWH,
+    airChangesPerHour: (mean(OUTDOOR_KG_PER_S) * 3600) / c.airMassKg,
+    floorShare: mean(FLOOR_SHARE),
+    waterRemovedKg: sum(MACHINE_KG_PER_S) * 3600,
+    energyKWh: (sum(HEAT_FANS) + sum(HEAT_MACHINES)) / 1000,
+    runHours: sum(RUN_SHARE),
+    floorHeatKWh: sum(HEAT_FLOOR) / 1000,
   };
 }
 
@@ -187,16 +206,16 @@ function noticesOf(c: CompiledCase, rules: DriveRules, r: Recorder, ending: Endi
       message: `The year did not repeat within tolerance after ${ending.iterations} years (residual ${ending.residual.toFixed(1)} times the tolerance); results still drift.`,
     });
   }
-  if (r.belowRatingHours > 0) {
+  if (r.counts[COLD_HOURS]! > 0) {
     notices.push({
       code: 'dehumidifier-below-tested-air',
-      message: `The dehumidifier runs in ${r.belowRatingHours} hours below 18.3 °C (65 °F), where its capacity is extrapolated from warmer tests.`,
+      message: `The dehumidifier runs in ${r.counts[COLD_HOURS]!} hours below 18.3 °C (65 °F), where its capacity is extrapolated from warmer tests.`,
     });
   }
-  if (r.defrostHours > 0) {
+  if (r.counts[FROST_HOURS]! > 0) {
     notices.push({
       code: 'dehumidifier-frost',
-      message: `In ${r.defrostHours} hours the dehumidifier runs so cold that it loses time to frost.`,
+      message: `In ${r.counts[FROST_HOURS]!} hours the dehumidifier runs so cold that it loses time to frost.`,
     });
   }
   const failed = (rules.heatedFlows?.failed ?? 0) + (rules.cooledFlows?.failed ?? 0);

@@ -1,29 +1,53 @@
 import type { Ending } from '../numerics/solution.ts';
 import type { CompiledCase } from './compiled-case.ts';
 import { runPass } from './pass.ts';
-import { createState, type SpaceState } from './state.ts';
+import { copyState, createState, type SpaceState } from './state.ts';
 import type { DriveRules } from './step-drive.ts';
-import type { PreparedWeather } from './weather-series.ts';
+import { COARSE_HOURS, type PreparedWeather } from './weather-series.ts';
 
 /** How near the end of the reported year must come to its beginning: soil in K, wood in kg/kg. */
-export const REPEAT_SOIL_K = 0.05;
-export const REPEAT_WOOD = 0.002;
-/** Coarse years before the first hourly one, and hourly years at most. */
-const COARSE_YEARS = 2;
-const HOURLY_YEARS = 4;
+const REPEAT_SOIL_K = 0.05;
+const REPEAT_WOOD = 0.002;
+/**
+ * Days at the end of the coarse year that are run by the hour: the top of the soil holds a daily wave that half-day steps
+ * put a few hours late.
+ */
+const HOURLY_DAYS = 3;
+/** Coarse years that may follow when the reported year did not repeat, and hourly years in all. */
+const MORE_COARSE_YEARS = 12;
+const HOURLY_YEARS = 3;
 
-/** Runs the coarse years of the spin-up from a guess. */
+/** First spin-up, from a guess: one coarse year, which brings soil within 0.02 K and wood within 0.002. */
 export function spinUp(c: CompiledCase, rules: DriveRules, weather: PreparedWeather): SpaceState {
   const state = createState(c, weather.monthMeanC[0]!, weather.hourly.humidityRatio[0]!);
-  for (let year = 0; year < COARSE_YEARS; year++) runPass(c, rules, weather.coarse, state, 1);
+  coarseYear(c, rules, weather, state);
   return state;
 }
 
-/**
- * Whether the year repeats: the largest change of any soil layer over `REPEAT_SOIL_K` and of any wood over
- * `REPEAT_WOOD`. The residual is that ratio, so 1 or less is converged. Undefined when another year is due.
- */
-export function endOfSpinUp(start: SpaceState, end: SpaceState, hourlyYears: number): Ending | undefined {
+/** More of it where a tight or massive space has a longer memory; returns the number of coarse years. */
+export function spinOn(
+  c: CompiledCase,
+  rules: DriveRules,
+  weather: PreparedWeather,
+  state: SpaceState,
+): number {
+  for (let year = 1; year < MORE_COARSE_YEARS; year++) {
+    const before = copyState(state);
+    coarseYear(c, rules, weather, state);
+    if (change(before, state) < 0.25) return year;
+  }
+  return MORE_COARSE_YEARS;
+}
+
+function coarseYear(c: CompiledCase, rules: DriveRules, weather: PreparedWeather, state: SpaceState): void {
+  const { coarse, hourly } = weather;
+  const left = 24 * HOURLY_DAYS;
+  runPass(c, rules, coarse, state, 1, undefined, 0, coarse.steps - left / COARSE_HOURS);
+  runPass(c, rules, hourly, state, 1, undefined, hourly.steps - left);
+}
+
+/** Largest change of any soil layer over its tolerance, or of any wood over that of wood. */
+function change(start: SpaceState, end: SpaceState): number {
   let residual = 0;
   for (let i = 0; i < start.soilC.length; i++) {
     residual = Math.max(residual, Math.abs(end.soilC[i]! - start.soilC[i]!) / REPEAT_SOIL_K);
@@ -32,12 +56,23 @@ export function endOfSpinUp(start: SpaceState, end: SpaceState, hourlyYears: num
     residual = Math.max(residual, Math.abs(end.woodSurface[i]! - start.woodSurface[i]!) / REPEAT_WOOD);
     residual = Math.max(residual, Math.abs(end.woodCore[i]! - start.woodCore[i]!) / REPEAT_WOOD);
   }
+  return residual;
+}
+
+/** Whether the year repeats; 1 or less is converged. Undefined when more spin-up and another year are due. */
+export function endOfSpinUp(
+  start: SpaceState,
+  end: SpaceState,
+  years: number,
+  hourlyYears: number,
+): Ending | undefined {
+  const residual = change(start, end);
   const converged = residual <= 1;
   if (!converged && hourlyYears < HOURLY_YEARS) return undefined;
   return {
     converged,
     reason: converged ? 'tolerance-met' : 'iteration-limit',
     residual,
-    iterations: COARSE_YEARS + hourlyYears,
+    iterations: years,
   };
 }

@@ -1,5 +1,6 @@
 import type { CompiledCase } from './compiled-case.ts';
-import { FILM_SURFACES, HEAT_PATHS, WATER_PATHS, WOOD_SITES } from './places.ts';
+import { FILM_SURFACES, WOOD_SITES } from './places.ts';
+import { PLACES, VALUES } from './step-values.ts';
 
 /** What the space holds: everything that one step hands to the next. */
 export interface SpaceState {
@@ -18,7 +19,6 @@ export interface SpaceState {
 
 /** What acts on the space during one step. */
 export interface StepDrive {
-  seconds: number;
   outdoorC: number;
   outdoorHumidity: number;
   pressurePa: number;
@@ -41,32 +41,10 @@ export interface StepDrive {
   machinesOn: boolean;
 }
 
-/** Means over one step that the water, the mold and the reports read. */
+/** What one step finds: its means (`step-values.ts` says where), and the temperatures of all surfaces. */
 export interface StepResult {
-  airC: number;
-  surfaceC: number;
-  wallAboveC: number;
-  wallBelowC: number;
-  wallGroundC: number;
-  topSoilC: number;
-  humidityRatio: number;
-  vaporPa: number;
-  relativeHumidity: number;
-  /** Heat flow from the house down through the floor, W. */
-  floorW: number;
-  machineKgPerS: number;
-  machineW: number;
-  /** Sum over the machines of the share of time that they run. */
-  runShare: number;
-  startsPerHour: number;
-  defrosting: boolean;
-  belowRating: boolean;
-  readonly woodC: Float64Array;
-  /** 1 where water condenses during the step. */
-  readonly condensing: Uint8Array;
-  /** kg/s and W into the space by path. */
-  readonly waterKgPerS: Float64Array;
-  readonly heatW: Float64Array;
+  readonly values: Float64Array;
+  readonly placesC: Float64Array;
 }
 
 /** A state to start a spin-up from: soil at the yearly mean, wood and air at 70 % relative humidity or so. */
@@ -99,7 +77,6 @@ export function copyState(state: SpaceState): SpaceState {
 
 export function createDrive(): StepDrive {
   return {
-    seconds: 3600,
     outdoorC: 0.5,
     outdoorHumidity: 0.005,
     pressurePa: 101325.5,
@@ -122,26 +99,5 @@ export function createDrive(): StepDrive {
 }
 
 export function createStepResult(): StepResult {
-  return {
-    airC: 0.5,
-    surfaceC: 0.5,
-    wallAboveC: 0.5,
-    wallBelowC: 0.5,
-    wallGroundC: 0.5,
-    topSoilC: 0.5,
-    humidityRatio: 0.005,
-    vaporPa: 0.5,
-    relativeHumidity: 0.5,
-    floorW: 0.5,
-    machineKgPerS: 0.5,
-    machineW: 0.5,
-    runShare: 0.5,
-    startsPerHour: 0.5,
-    defrosting: false,
-    belowRating: false,
-    woodC: new Float64Array(WOOD_SITES.length),
-    condensing: new Uint8Array(FILM_SURFACES.length),
-    waterKgPerS: new Float64Array(WATER_PATHS.length),
-    heatW: new Float64Array(HEAT_PATHS.length),
-  };
+  return { values: new Float64Array(VALUES), placesC: new Float64Array(PLACES) };
 }

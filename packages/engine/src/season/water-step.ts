@@ -1,58 +1,91 @@
 import { VAPOR_GAS_CONSTANT } from '../moisture/vapor-density.ts';
 import { asWaterMPerS, risingDampKgPerMS } from '../moisture/wall.ts';
-import { type AirBalance, balanceAir, createAirBalance, MASS_RATIO, runMachines } from './air-balance.ts';
+import {
+  type AirBalance,
+  balanceAir,
+  createAirBalance,
+  humidityRatioOf,
+  MASS_RATIO,
+  runMachines,
+} from './air-balance.ts';
 import type { CompiledCase } from './compiled-case.ts';
-import { saturationTable, tableSaturationPa, tableWoodHumidity, woodTable } from './fast-tables.ts';
-import { WOOD_SITES } from './places.ts';
+import { saturationTable, tableSaturations, tableWoodHumidities, woodTable } from './fast-tables.ts';
+import { FILM_SURFACES, WOOD_SITES } from './places.ts';
 import type { SpaceState, StepDrive, StepResult } from './state.ts';
-import { bookHeat, FILMS, moveFilms, moveWood, prepareFilms, switchFilms } from './water-stores.ts';
-
-const SITES = WOOD_SITES.length;
+import {
+  AT_AIR,
+  AT_GROUND,
+  AT_WALL_BELOW,
+  AT_WALL_GROUND,
+  AT_WOOD,
+  FLOOR_SHARE,
+  HUMIDITY_RATIO,
+  OUTDOOR_KG_PER_S,
+  PLACES,
+  RELATIVE_HUMIDITY,
+  VAPOR_PA,
+  WATER,
+  WATER_FOG,
+  WATER_MACHINES,
+} from './step-values.ts';
+import { bookHeat, moveFilms, moveWood, prepareFilms, switchFilms } from './water-stores.ts';
 
 /** Constants of the wood for one length of step, and working room. */
 export interface WaterSolver {
-  /** Surface-layer mass over theta·dt, core likewise reduced to its share, kg/s. */
+  readonly seconds: number;
+  /** Surface-layer and core mass over theta·dt, and the core behind its resistance, kg/s. */
   readonly surfaceStore: Float64Array;
   readonly coreStore: Float64Array;
   readonly coreShare: Float64Array;
+  /** Rise of the mean surface content by 1 kg/s, s/kg. */
+  readonly give: Float64Array;
   readonly balance: AirBalance;
   readonly pressures: Float64Array;
   readonly wood: Float64Array;
+  /** Saturation pressure at each place, Pa. */
+  readonly placesPa: Float64Array;
   /** Wood by site: flow = base − slope·(vapor pressure of the air); mean content = rest − flow·give. */
   readonly woodBase: Float64Array;
   readonly woodSlope: Float64Array;
   readonly woodRest: Float64Array;
-  readonly sorption: Float64Array;
   readonly filmG: Float64Array;
   readonly filmPa: Float64Array;
   readonly filmColdPa: Float64Array;
   readonly filmRate: Float64Array;
   /** 0 dry and not condensing, 1 exchanging, 2 dries up within the step. */
   readonly filmMode: Uint8Array;
+  /** Vapor pressure of the air, mean of the step, Pa. */
+  vaporPa: number;
+  /** Water on its way to the liner, kg. */
+  fallingKg: number;
 }
 
 export function createWaterSolver(c: CompiledCase, seconds: number, theta: number): WaterSolver {
-  const surfaceStore = Float64Array.from(c.woodSurfaceKg, (kg) => kg / (theta * seconds));
-  const coreStore = Float64Array.from(c.woodCoreKg, (kg) => kg / (theta * seconds));
+  const surfaceStore = c.woodSurfaceKg.map((kg) => kg / (theta * seconds));
+  const coreStore = c.woodCoreKg.map((kg) => kg / (theta * seconds));
+  const coreShare = coreStore.map((m, i) => (m * c.woodExchangeKgPerS[i]!) / (m + c.woodExchangeKgPerS[i]!));
+  const sites = () => new Float64Array(WOOD_SITES.length);
+  const films = () => new Float64Array(FILM_SURFACES.length);
   return {
+    seconds,
     surfaceStore,
     coreStore,
-    coreShare: Float64Array.from(coreStore, (m, i) => {
-      const k = c.woodExchangeKgPerS[i]!;
-      return (m * k) / (m + k);
-    }),
-    balance: createAirBalance(c.machines.length),
+    coreShare,
+    give: surfaceStore.map((m, i) => 1 / (m + coreShare[i]!)),
+    balance: createAirBalance(c, seconds),
     pressures: saturationTable(),
     wood: woodTable(),
-    woodBase: new Float64Array(SITES),
-    woodSlope: new Float64Array(SITES),
-    woodRest: new Float64Array(SITES),
-    sorption: new Float64Array(2),
-    filmG: new Float64Array(FILMS),
-    filmPa: new Float64Array(FILMS),
-    filmColdPa: new Float64Array(FILMS),
-    filmRate: new Float64Array(FILMS),
-    filmMode: new Uint8Array(FILMS),
+    placesPa: new Float64Array(PLACES),
+    woodBase: sites(),
+    woodSlope: sites(),
+    woodRest: sites(),
+    filmG: films(),
+    filmPa: films(),
+    filmColdPa: films(),
+    filmRate: films(),
+    filmMode: new Uint8Array(FILM_SURFACES.length),
+    vaporPa: 0.5,
+    fallingKg: 0.5,
   };
 }
 
@@ -67,78 +100,54 @@ export function stepWater(
   state: SpaceState,
   out: StepResult,
 ): void {
-  const { waterKgPerS: water } = out;
-  const { balance: b, pressures } = w;
-  const { pressurePa } = drive;
-  const airC = out.airC;
+  const { values, placesC } = out;
+  const { balance: b, placesPa } = w;
+  const { pressurePa, outdoorHumidity, houseHumidity, outdoorKgPerS, houseKgPerS } = drive;
+  tableSaturations(w.pressures, placesC, placesPa);
   const start = state.humidityRatio;
   // p = kappa·W with kappa held at the start of the step.
   const kappa = pressurePa / (MASS_RATIO + start);
-  const startPa = kappa * start;
-  const saturationPa = tableSaturationPa(pressures, airC);
-
-  const groundPa = tableSaturationPa(pressures, out.surfaceC);
-  const perM3 = 1 / (VAPOR_GAS_CONSTANT * (0.5 * (airC + out.surfaceC) + 273.15));
+  w.vaporPa = kappa * start;
+  const groundPa = placesPa[AT_GROUND]!;
+  const wallBelowPa = placesPa[AT_WALL_BELOW]!;
+  const perM3 = 1 / (VAPOR_GAS_CONSTANT * (0.5 * (placesC[AT_AIR]! + placesC[AT_GROUND]!) + 273.15));
   const openG = c.openM3PerS * perM3;
   const standingG = c.standingM3PerS * perM3;
-  const outdoorPa = (pressurePa * drive.outdoorHumidity) / (MASS_RATIO + drive.outdoorHumidity);
-  const housePa = (pressurePa * drive.houseHumidity) / (MASS_RATIO + drive.houseHumidity);
-  const wallGroundPa = tableSaturationPa(pressures, out.wallGroundC);
-  const wallAbovePa = tableSaturationPa(pressures, out.wallAboveC);
-  const wallBelowPa = tableSaturationPa(pressures, out.wallBelowC);
-  const capillaryG = capillaryConductance(c, wallBelowPa, startPa, out.wallBelowC);
+  const outdoorPa = (pressurePa * outdoorHumidity) / (MASS_RATIO + outdoorHumidity);
+  const housePa = (pressurePa * houseHumidity) / (MASS_RATIO + houseHumidity);
+  const capillaryG = c.capillaryLengthM > 0 ? capillaryConductance(c, w, out) : 0;
   const supply = c.supplyKgPerS * drive.runShare;
-
-  const flow = drive.outdoorKgPerS + drive.houseKgPerS + supply;
+  const flow = outdoorKgPerS + houseKgPerS + supply;
+  const wallG = c.wallAbovePermeance + c.wallBelowPermeance;
   let source =
-    drive.outdoorKgPerS * drive.outdoorHumidity +
-    drive.houseKgPerS * drive.houseHumidity +
+    outdoorKgPerS * outdoorHumidity +
+    houseKgPerS * houseHumidity +
     supply * drive.supplyHumidity +
     c.otherKgPerS +
     (openG + standingG + c.sheetKgPerSPa) * groundPa +
     c.wallAbovePermeance * outdoorPa +
-    c.wallBelowPermeance * wallGroundPa +
+    c.wallBelowPermeance * placesPa[AT_WALL_GROUND]! +
     capillaryG * wallBelowPa +
     c.floorPermeance * housePa;
-  let perPa =
-    openG +
-    standingG +
-    c.sheetKgPerSPa +
-    c.wallAbovePermeance +
-    c.wallBelowPermeance +
-    capillaryG +
-    c.floorPermeance;
-
-  for (let i = 0; i < SITES; i++) {
-    const woodC =
-      airC +
-      c.woodHouseWeight[i]! * (drive.houseC - airC) +
-      c.woodOutdoorWeight[i]! * (drive.outdoorC - airC);
-    out.woodC[i] = woodC;
-    tableWoodHumidity(w.wood, woodC, state.woodSurface[i]!, w.sorption);
-    const saturation = tableSaturationPa(pressures, woodC);
-    const give = 1 / (w.surfaceStore[i]! + w.coreShare[i]!);
-    const rest = give * (w.surfaceStore[i]! * state.woodSurface[i]! + w.coreShare[i]! * state.woodCore[i]!);
-    const slopePa = saturation * w.sorption[1]!;
-    const g = c.woodKgPerSPa[i]! / (1 + c.woodKgPerSPa[i]! * slopePa * give);
-    const base = g * (saturation * w.sorption[0]! + slopePa * (rest - state.woodSurface[i]!));
-    w.woodBase[i] = base;
-    w.woodSlope[i] = g;
-    w.woodRest[i] = rest;
-    source += base;
-    perPa += g;
+  let perPa = openG + standingG + c.sheetKgPerSPa + wallG + capillaryG + c.floorPermeance;
+  linearizeWood(c, w, state, out);
+  for (let i = 0; i < w.woodBase.length; i++) {
+    source += w.woodBase[i]!;
+    perPa += w.woodSlope[i]!;
   }
-  w.filmPa[0] = groundPa;
-  w.filmPa[1] = wallAbovePa;
-  w.filmPa[2] = wallBelowPa;
-  prepareFilms(c, w, drive, state, out, startPa, saturationPa);
+  prepareFilms(c, w, drive, state, out);
 
+  b.airC = placesC[AT_AIR]!;
+  b.saturationPa = placesPa[AT_AIR]!;
+  b.pressurePa = pressurePa;
+  b.start = start;
+  b.saturated = humidityRatioOf(b.saturationPa, pressurePa);
+  b.machinesOn = drive.machinesOn;
   // Films switch at most twice each: dry, exchanging, dried up.
-  let vaporPa = startPa;
-  for (let pass = 0; pass < 2 * FILMS + 1; pass++) {
+  for (let pass = 0; pass < 2 * FILM_SURFACES.length + 1; pass++) {
     let filmSource = 0;
     let filmPerPa = 0;
-    for (let j = 0; j < FILMS; j++) {
+    for (let j = 0; j < w.filmMode.length; j++) {
       const mode = w.filmMode[j]!;
       if (mode === 1) {
         filmSource += w.filmG[j]! * w.filmPa[j]!;
@@ -147,39 +156,62 @@ export function stepWater(
     }
     b.source = source + filmSource;
     b.conductance = flow + kappa * (perPa + filmPerPa);
-    balanceAir(c, b, drive, airC, saturationPa, start);
-    vaporPa = kappa * b.meanHumidity;
-    if (!switchFilms(w, state, vaporPa, drive.seconds)) break;
+    balanceAir(c, b);
+    w.vaporPa = kappa * b.mean;
+    if (!switchFilms(w, state)) break;
   }
 
-  const mean = b.meanHumidity;
-  state.humidityRatio = b.endHumidity;
-  out.humidityRatio = mean;
-  out.vaporPa = vaporPa;
-  out.relativeHumidity = Math.min(1, vaporPa / saturationPa);
-  runMachines(c, b, airC, saturationPa, pressurePa, out);
+  const mean = b.mean;
+  const vaporPa = w.vaporPa;
+  state.humidityRatio = b.end;
+  values[HUMIDITY_RATIO] = mean;
+  values[VAPOR_PA] = vaporPa;
+  values[RELATIVE_HUMIDITY] = vaporPa < b.saturationPa ? vaporPa / b.saturationPa : 1;
+  values[OUTDOOR_KG_PER_S] = outdoorKgPerS;
+  values[FLOOR_SHARE] = drive.floorShare;
+  runMachines(c, b, values);
+  values[WATER] = outdoorKgPerS * (outdoorHumidity - mean);
+  values[WATER + 1] = houseKgPerS * (houseHumidity - mean);
+  values[WATER + 2] = supply * (drive.supplyHumidity - mean);
+  values[WATER + 3] = openG * (groundPa - vaporPa);
+  values[WATER + 4] = c.sheetKgPerSPa * (groundPa - vaporPa);
+  values[WATER + 5] = standingG * (groundPa - vaporPa);
+  values[WATER + 6] =
+    c.wallAbovePermeance * (outdoorPa - vaporPa) +
+    c.wallBelowPermeance * (placesPa[AT_WALL_GROUND]! - vaporPa);
+  values[WATER + 7] = capillaryG * (wallBelowPa - vaporPa);
+  values[WATER + 8] = c.floorPermeance * (housePa - vaporPa);
+  values[WATER + 9] = c.otherKgPerS;
+  values[WATER_FOG] = -b.fogKgPerS;
+  values[WATER_MACHINES] = -b.machineKgPerS;
+  w.fallingKg = b.fogKgPerS * w.seconds;
+  moveWood(c, w, state, out);
+  moveFilms(c, w, state, out);
+  bookHeat(c, state, values);
+}
 
-  water[0] = drive.outdoorKgPerS * (drive.outdoorHumidity - mean);
-  water[1] = drive.houseKgPerS * (drive.houseHumidity - mean);
-  water[2] = supply * (drive.supplyHumidity - mean);
-  water[3] = openG * (groundPa - vaporPa);
-  water[4] = c.sheetKgPerSPa * (groundPa - vaporPa);
-  water[5] = standingG * (groundPa - vaporPa);
-  water[6] = c.wallAbovePermeance * (outdoorPa - vaporPa) + c.wallBelowPermeance * (wallGroundPa - vaporPa);
-  water[7] = capillaryG * (wallBelowPa - vaporPa);
-  water[8] = c.floorPermeance * (housePa - vaporPa);
-  water[9] = c.otherKgPerS;
-  water[12] = -b.fogKgPerS;
-  water[13] = -b.machineKgPerS;
-  const drips = moveWood(c, w, state, out, vaporPa, drive.seconds);
-  moveFilms(c, w, state, out, vaporPa, drips + b.fogKgPerS * drive.seconds, drive.seconds);
-  bookHeat(c, state, out);
+/** Flow from each piece of wood as a straight line in the vapor pressure, with its core eliminated. */
+function linearizeWood(c: CompiledCase, w: WaterSolver, state: SpaceState, out: StepResult): void {
+  const { woodBase, woodSlope, woodRest, surfaceStore, coreShare, give, placesPa } = w;
+  const { woodSurface, woodCore } = state;
+  tableWoodHumidities(w.wood, out.placesC, AT_WOOD, woodSurface, woodBase, woodSlope);
+  for (let i = 0; i < woodBase.length; i++) {
+    const saturation = placesPa[AT_WOOD + i]!;
+    const rest = give[i]! * (surfaceStore[i]! * woodSurface[i]! + coreShare[i]! * woodCore[i]!);
+    const slopePa = saturation * woodSlope[i]!;
+    const g = c.woodKgPerSPa[i]! / (1 + c.woodKgPerSPa[i]! * slopePa * give[i]!);
+    woodBase[i] = g * (saturation * woodBase[i]! + slopePa * (rest - woodSurface[i]!));
+    woodSlope[i] = g;
+    woodRest[i] = rest;
+  }
 }
 
 /** Rising damp as a conductance for this step, kg/(s·Pa): the flow at its start over the pressure difference then. */
-function capillaryConductance(c: CompiledCase, wallPa: number, airPa: number, wallC: number): number {
-  if (c.capillaryLengthM === 0 || wallPa <= airPa) return 0;
-  const drying = (c.massTransfer * (wallPa - airPa)) / (VAPOR_GAS_CONSTANT * (wallC + 273.15));
+function capillaryConductance(c: CompiledCase, w: WaterSolver, out: StepResult): number {
+  const difference = w.placesPa[AT_WALL_BELOW]! - w.vaporPa;
+  if (difference <= 0) return 0;
+  const wallK = out.placesC[AT_WALL_BELOW]! + 273.15;
+  const drying = (c.massTransfer * difference) / (VAPOR_GAS_CONSTANT * wallK);
   const perM = risingDampKgPerMS(c.capillaryWall, c.capillaryHeightM, asWaterMPerS(drying));
-  return (c.capillaryLengthM * perM) / (wallPa - airPa);
+  return (c.capillaryLengthM * perM) / difference;
 }

@@ -25,8 +25,8 @@ export interface PreparedWeather {
   readonly meanC: number;
 }
 
-/** Hours in one step of the spin-up: four to a day keep the daily swing of outdoor air. */
-const COARSE_HOURS = 6;
+/** Hours in one step of the spin-up: day and night apart. */
+export const COARSE_HOURS = 12;
 
 /**
  * Checks the weather and prepares it for any number of cases.
