@@ -1,3 +1,17 @@
+export type { CrawlNetwork } from './build.ts';
+export { crawlNetwork } from './build.ts';
+export type { CombustionAppliance, CombustionCaution, CombustionSpace, Draft } from './combustion.ts';
+export { combustionCaution } from './combustion.ts';
+export type { Assumption, AssumptionKey, ChosenValues } from './crawl-assumptions.ts';
+export type {
+  CrawlAccessDoor,
+  CrawlFace,
+  CrawlFacts,
+  CrawlGap,
+  CrawlVent,
+  HouseFacts,
+} from './crawl-facts.ts';
+export { depressurizationPa, draftLimitPa } from './depressurization.ts';
 export type {
   EnhancedInfiltration,
   EnhancedInfiltrationInput,

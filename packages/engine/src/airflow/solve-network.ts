@@ -100,9 +100,10 @@ function finishByBrackets(network: AirNetwork, state: NetworkState, balancesBefo
  * Finds the crawl and house pressures at which no air accumulates, and every flow, in `state`, which is also returned.
  * Starts from the last answer in `state`, which makes an hourly run fast; the answer does not depend on that start
  * beyond the tolerance. Damped Newton steps, then searches in brackets; always ends, and `state.ending` says how:
- * `tolerance-met`: the net mass into each zone is below 1e-10 of the largest flow, or below 1e-15 kg/s; `no-bracket`: a fan forces air into
- * or out of a zone that has no open path, and the flows mean nothing; `stagnated`: pressures are exact to rounding yet
- * the net mass, in `residual`, kg/s, is above the tolerance (openings more than about 1e7 apart in size).
+ * - `tolerance-met`: the net mass into each zone is below 1e-10 of the largest flow, or below 1e-15 kg/s;
+ * - `no-bracket`: a fan forces air into or out of a zone that has no open path, and the flows mean nothing;
+ * - `stagnated`: pressures are exact to rounding yet the net mass, in `residual`, kg/s, is above the tolerance, as with
+ *   a vast opening between two zones that only pin holes tie to the outdoors.
  * A zone that no open path ties to the outdoors is held at zero pressure.
  * Wind pressure is C_p rho_o (windFactor wind)^2 / 2 on the outdoor side; density 353.2/(t + 273.15); straight line
  * below 1e-4 Pa. Source: zone pressure network, computed.
