@@ -130,6 +130,17 @@ export interface CriterionResult {
   readonly licensedTrade?: string;
 }
 
+/** A question whose answer decides whether some criteria apply. */
+export interface OpenQuestion {
+  /** Name under which the record keeps the answer. */
+  readonly question: string;
+  readonly text: string;
+  /** Answers allowed; `yes` and `no` for true and false. */
+  readonly answers: readonly string[];
+  /** Ids of the criteria that wait for it. */
+  readonly criteria: readonly string[];
+}
+
 /** Water along one path [kg/day]; positive wets the air of the space. */
 export interface BudgetPath {
   readonly key: string;
@@ -192,6 +203,8 @@ export interface Assessment {
   readonly geometry: GeometryResult;
   readonly readings: readonly ReadingMeaning[];
   readonly criteria: readonly CriterionResult[];
+  /** What nobody has answered yet, the question that most criteria wait for first. */
+  readonly openQuestions: readonly OpenQuestion[];
   readonly criteriaCount: { readonly met: number; readonly notMet: number; readonly notShown: number };
   readonly budgets: { readonly surveyDay?: BudgetResult; readonly designMonth: BudgetResult };
   readonly assumptions: readonly Assumption[];

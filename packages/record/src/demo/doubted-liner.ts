@@ -1,5 +1,5 @@
 import type { JobInput } from '../schema/job.ts';
-import { fahrenheit, feet, inches, observations, pierRow, pins } from './lay-out.ts';
+import { answers, fahrenheit, feet, inches, observations, pierRow, pins } from './lay-out.ts';
 
 const visit = { when: '2026-08-12T08:40:00-04:00', who: 'Ruth Castellane' };
 
@@ -55,7 +55,7 @@ export const doubtedLiner: JobInput = {
       cover: 'liner',
       surface: 'dark-damp',
       liner: {
-        thicknessM: 0.0003,
+        thicknessM: 0.000305,
         reinforced: true,
         workmanship: 'laid-and-lapped',
         openAreaM2: 1.9,
@@ -249,6 +249,7 @@ export const doubtedLiner: JobInput = {
         airflowM3PerS: 0.085,
         setRelativeHumidity: 0.55,
         running: true,
+        runShare: 0.19,
       },
       {
         id: 'sump',
@@ -286,7 +287,7 @@ export const doubtedLiner: JobInput = {
     ],
     seams: [
       { id: 'se1', path: [feet(0, 11), feet(52, 11)], lapM: inches(5), tapedM: 9.4, gapM: 0.004 },
-      { id: 'se2', path: [feet(0, 20), feet(52, 20)], lapM: inches(8), tapedM: 15.8, gapM: 0.002 },
+      { id: 'se2', path: [feet(0, 20), feet(52, 20)], lapM: inches(8), tapedM: 15.85, gapM: 0.002 },
     ],
   },
   readings: {
@@ -436,6 +437,30 @@ export const doubtedLiner: JobInput = {
       ['woodReadingsCorrected', true],
       ['radonTestedSinceWork', false],
     ]),
+    answers: answers(visit, {
+      dryingOption: 'dehumidifier',
+      untreatedFraming: true,
+      untreatedPosts: false,
+      foamPresent: true,
+      foamEntryOnlyForService: true,
+      wallRetainsEarth: true,
+      groundWaterOrPoorRunoff: true,
+      expansiveSoil: false,
+      floorInletPresent: false,
+      timberBattens: false,
+      sumpOpenToSoil: true,
+      sumpIsFloorDrain: true,
+      sumpOnlyRelief: true,
+      floorBattsPresent: false,
+      rodentSigns: false,
+      sewagePresent: false,
+      gasSmell: false,
+      suspectAsbestos: false,
+      combustionAppliance: false,
+      supportsDoubtful: false,
+      radonSystem: false,
+      lightingInSpace: false,
+    }),
   },
   findings: [
     {

@@ -86,3 +86,16 @@ export function pins(
     ...taken,
   }));
 }
+
+/** Answers to questions about the job that no reading settles. */
+export function answers(
+  taken: { readonly when: string; readonly who: string },
+  given: Readonly<Record<string, boolean | string>>,
+): NonNullable<NonNullable<JobInput['readings']>['answers']> {
+  return Object.entries(given).map(([question, answer], i) => ({
+    id: `an${i + 1}`,
+    question,
+    answer,
+    ...taken,
+  }));
+}

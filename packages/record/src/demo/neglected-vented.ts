@@ -1,5 +1,5 @@
 import type { JobInput } from '../schema/job.ts';
-import { fahrenheit, feet, inches, observations, pierRow, pins, tape } from './lay-out.ts';
+import { answers, fahrenheit, feet, inches, observations, pierRow, pins, tape } from './lay-out.ts';
 
 const visit = { when: '2026-07-21T10:15:00-04:00', who: 'Ines Okafor-Lund' };
 
@@ -321,7 +321,7 @@ export const neglectedVented: JobInput = {
         where: 'crawl',
         place: { at: feet(5, 26), heightM: 0.3 },
         temperatureC: fahrenheit(71.2),
-        relativeHumidity: 0.945,
+        relativeHumidity: 0.925,
         instrument: 'hyg-1',
         ...visit,
       },
@@ -340,7 +340,7 @@ export const neglectedVented: JobInput = {
         id: 'sf-1',
         of: 'ground',
         place: { at: feet(20, 14) },
-        temperatureC: fahrenheit(68.5),
+        temperatureC: fahrenheit(71.4),
         instrument: 'ir-1',
         ...visit,
       },
@@ -408,6 +408,31 @@ export const neglectedVented: JobInput = {
       ['woodReadingsCorrected', true],
       ['woodReadingsPerBay', 1],
     ]),
+    answers: answers(visit, {
+      crossVentilated: true,
+      untreatedFraming: true,
+      untreatedPosts: false,
+      girderPockets: false,
+      foamPresent: false,
+      wallRetainsEarth: true,
+      groundWaterOrPoorRunoff: true,
+      expansiveSoil: false,
+      pavingAtWall: false,
+      floorBattsPresent: true,
+      exposedFacings: true,
+      rodentSigns: true,
+      birdOrBatDroppings: false,
+      sewagePresent: false,
+      gasSmell: false,
+      suspectAsbestos: false,
+      combustionAppliance: false,
+      supportsDoubtful: false,
+      electricityInSpace: true,
+      receptacleInSpace: true,
+      lightingInSpace: false,
+      areawayPresent: false,
+      radonSystem: false,
+    }),
   },
   findings: [
     {

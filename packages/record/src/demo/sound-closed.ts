@@ -1,5 +1,5 @@
 import type { JobInput } from '../schema/job.ts';
-import { fahrenheit, feet, inches, observations, pierRow, pins, tape } from './lay-out.ts';
+import { answers, fahrenheit, feet, inches, observations, pierRow, pins, tape } from './lay-out.ts';
 
 const visit = { when: '2026-06-18T13:05:00-04:00', who: 'Anselm Voss-Reyes' };
 
@@ -154,12 +154,13 @@ export const soundClosed: JobInput = {
         at: feet(16, 9),
         facingDeg: 90,
         raisedM: inches(8),
-        ratedKgPerDay: 38,
+        ratedKgPerDay: 42,
         ratingPoint: '80F-60',
         litersPerKWh: 2.4,
         airflowM3PerS: 0.12,
         setRelativeHumidity: 0.52,
         running: true,
+        runShare: 0.14,
       },
       {
         id: 'sump',
@@ -351,7 +352,7 @@ export const soundClosed: JobInput = {
       ['humiditySpread', 0.04],
       ['compressorStartsPerHour', 1.4],
       ['dehumidifierRatingBasisNamed', true],
-      ['dehumidifierCapacityLPerDayM2', 0.35, undefined, 'Rated at 80 °F, 60 % RH'],
+      ['dehumidifierCapacityLPerDayM2', 0.39, undefined, 'Rated at 80 °F, 60 % RH'],
       ['dehumidifierSizedByMaker', true],
       ['humidistatError', 0.02],
       ['filterServiceAgeMonths', 3],
@@ -391,6 +392,30 @@ export const soundClosed: JobInput = {
       ['membraneLabeled', true],
       ['crawlWallContinuousRsi', 1.76],
     ]),
+    answers: answers(visit, {
+      dryingOption: 'dehumidifier',
+      crawlWallInsulation: 'continuous',
+      untreatedFraming: true,
+      untreatedPosts: false,
+      wallRetainsEarth: true,
+      groundWaterOrPoorRunoff: false,
+      expansiveSoil: false,
+      floorInletPresent: true,
+      timberBattens: false,
+      sumpOpenToSoil: false,
+      sumpIsFloorDrain: true,
+      sumpOnlyRelief: false,
+      floorBattsPresent: false,
+      rodentSigns: false,
+      sewagePresent: false,
+      gasSmell: false,
+      suspectAsbestos: false,
+      combustionAppliance: false,
+      supportsDoubtful: false,
+      radonSystem: false,
+      lightingInSpace: true,
+      linerClass: 'A',
+    }),
   },
   findings: [],
   design: { targetRelativeHumidity: 0.52, repairs: [], machines: [] },

@@ -221,6 +221,8 @@ export const Equipment = z.strictObject({
   airflowM3PerS: z.number().min(0).max(10).optional(),
   setRelativeHumidity: Fraction.optional(),
   running: z.boolean().optional(),
+  /** Share of the time it ran, from its run-hour meter or a logger. */
+  runShare: Fraction.optional(),
   diameterM: Size.optional(),
   depthM: Size.optional(),
   lid: z.enum(['none', 'loose', 'sealed']).optional(),

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { Day, Fraction, Id, Label, Place, Point, Temperature, takenBy, Words } from './scalars.ts';
+import { Day, Fraction, Id, Instant, Label, Place, Point, Temperature, takenBy, Words } from './scalars.ts';
 
 export const Instrument = z.strictObject({
   id: Id,
@@ -115,6 +115,18 @@ export const Observation = z.strictObject({
 });
 export type Observation = z.infer<typeof Observation>;
 
+/** Answer to one of the engine's questions about the job that no reading and no drawing settles. */
+export const Answer = z.strictObject({
+  id: Id,
+  question: z.string().regex(/^[a-z][A-Za-z0-9]{1,60}$/, 'the name of a question, like crossVentilated'),
+  answer: z.union([z.boolean(), z.string().min(1).max(60)], {
+    error: 'true, false or one of the answers allowed',
+  }),
+  when: Instant,
+  who: Label,
+  note: Words.optional(),
+});
+
 export const Readings = z.strictObject({
   instruments: z.array(Instrument).default([]),
   levelSetups: z.array(LevelSetup).default([]),
@@ -123,5 +135,6 @@ export const Readings = z.strictObject({
   surface: z.array(SurfaceReading).default([]),
   wood: z.array(WoodReading).default([]),
   observations: z.array(Observation).default([]),
+  answers: z.array(Answer).default([]),
 });
 export type Readings = z.infer<typeof Readings>;

@@ -1,0 +1,110 @@
+import {
+  airflow,
+  type climate,
+  ground,
+  moisture,
+  plan,
+  psychrometrics,
+  type Source,
+  wood,
+} from '@undercroft/engine';
+import type { Job, RecordIssue } from '@undercroft/record';
+import type { Assessment } from './assessment.ts';
+import { Assumptions } from './assumptions.ts';
+import { budgetOf } from './budget/budgets.ts';
+import { designMonth, surveyDay } from './budget/conditions.ts';
+import { chooseClimate } from './climate.ts';
+import { cautionsOf, judgeCriteria } from './criteria.ts';
+import { samplesOfPlan } from './evidence/from-plan.ts';
+import { samplesOfObservations, samplesOfSurfaces, samplesOfWood } from './evidence/from-readings.ts';
+import { jobFacts } from './evidence/job-facts.ts';
+import { geometryOf, planIssues } from './geometry.ts';
+import { headlineOf } from './headline.ts';
+import { airMeaning, meanAir } from './readings/air.ts';
+import { surfaceMeaning } from './readings/surface.ts';
+import { woodMeaning } from './readings/wood.ts';
+
+/** Everything about a well-formed job that a person should still mend. Empty for a sound one. */
+export function checkJob(job: Job): RecordIssue[] {
+  return planIssues(job);
+}
+
+/** Publications behind the figures of every assessment; those of single criteria stand with them. */
+function sourcesUsed(): Source[] {
+  const sets: Readonly<Record<string, Source>>[] = [
+    psychrometrics.psychrometricsSources,
+    wood.woodSources,
+    moisture.moistureSources,
+    airflow.airflowSources,
+    ground.groundSources,
+    plan.planSources,
+  ];
+  const byId = new Map(sets.flatMap((set) => Object.values(set)).map((s) => [s.id, s]));
+  return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+function readingsOf(job: Job, pressurePa: number): Assessment['readings'] {
+  const { air, surface, wood: pins } = job.readings;
+  const crawl = meanAir(air, 'crawl', pressurePa);
+  const runs = job.plan.equipment.some((e) => e.kind === 'dehumidifier' && e.running !== false);
+  return [
+    ...air.map((r) => airMeaning(r, pressurePa, crawl?.temperatureC)),
+    ...surface.map((r) => surfaceMeaning(r, air)),
+    ...pins.map((r) => woodMeaning(r, runs)),
+  ];
+}
+
+/**
+ * Assesses a job: sizes, what every reading means, criteria judged with their evidence, and the steady moisture balance
+ * of the survey day and of the most humid month. The same job and climate give the same assessment.
+ * @param weather a year of hours; without it the built-in monthly statistics of the nearest station serve
+ * @throws JobError when the outline encloses no single area
+ */
+export function assess(job: Job, weather?: climate.ClimateYear): Assessment {
+  const assumptions = new Assumptions();
+  const space = geometryOf(job, assumptions);
+  const chosen = chooseClimate(job, weather, assumptions);
+  const pressurePa = psychrometrics.pressureAtAltitudePa(job.header.elevationM ?? chosen.place.elevationM);
+  const problems: string[] = [];
+  const facts = jobFacts(job, (question) => {
+    problems.push(`readings.answers: "${question}" is not a question with that answer; it is not used.`);
+  });
+  const crawl = meanAir(job.readings.air, 'crawl', pressurePa);
+  const samples = [
+    ...samplesOfObservations(job),
+    ...samplesOfWood(job),
+    ...samplesOfSurfaces(job, crawl?.humidityRatio, pressurePa),
+    ...samplesOfPlan(job, space.result),
+  ];
+  const judged = judgeCriteria(job, samples, facts);
+  const count = (verdict: string) => judged.results.filter((c) => c.verdict === verdict).length;
+  const day = surveyDay(job, space, chosen, pressurePa, assumptions);
+  const budgets = {
+    ...(day === undefined ? {} : { surveyDay: budgetOf(job, space, day, assumptions) }),
+    designMonth: budgetOf(job, space, designMonth(job, space, chosen, assumptions), assumptions),
+  };
+  const parts = {
+    readings: readingsOf(job, pressurePa),
+    criteria: judged.results,
+    openQuestions: judged.openQuestions,
+    criteriaCount: { met: count('met'), notMet: count('not-met'), notShown: count('not-shown') },
+    budgets,
+  };
+  const { id, header } = job;
+  return {
+    format: 'undercroft-assessment',
+    version: 1,
+    job:
+      header.surveyedOn === undefined
+        ? { id, title: header.title }
+        : { id, title: header.title, surveyedOn: header.surveyedOn },
+    climate: chosen.used,
+    headline: headlineOf(parts),
+    geometry: space.result,
+    ...parts,
+    assumptions: assumptions.list(),
+    cautions: cautionsOf(facts),
+    sources: sourcesUsed(),
+    notices: [...problems, ...judged.problems].map((message) => ({ code: 'not-used', message })),
+  };
+}

@@ -1,0 +1,109 @@
+import { airflow, type moisture } from '@undercroft/engine';
+import type { Job } from '@undercroft/record';
+import type { Assumptions } from '../assumptions.ts';
+import type { SpaceGeometry } from '../geometry.ts';
+import { crawlFacts } from './crawl-facts.ts';
+
+/** Air that the space exchanges, as volumes of standard air [m³/s]. */
+export interface AirExchange {
+  readonly fromOutdoorsM3PerS: moisture.Band;
+  readonly fromHouseM3PerS: moisture.Band;
+  /** Into the space from the house: positive comes down, negative goes up. */
+  readonly houseNetM3PerS: moisture.Band;
+}
+
+/** Weather and temperatures that drive the air. */
+export interface AirDrive {
+  readonly outdoorC: number;
+  readonly crawlC: number;
+  readonly houseC: number;
+  readonly windMPerS: number;
+}
+
+const STANDARD_AIR_KG_PER_M3 = 1.2;
+
+/** Guesses of the network that make it leakier or tighter. */
+const LEAKAGE_GUESSES: ReadonlySet<string> = new Set([
+  'closedVentLeakShare',
+  'sealedVentLeakShare',
+  'crawlWallLeakageM2PerM2',
+  'sillLeakageM2PerM',
+  'plainDoorLeakageM2',
+  'weatherstrippedDoorLeakageM2',
+  'floorShareOfHouseLeakage',
+  'houseAirChangesAt50Pa',
+]);
+
+const TITLES: Readonly<Record<string, readonly [title: string, unit: string]>> = {
+  closedVentLeakShare: ['Leak of a vent that is shut, share of open', 'fraction'],
+  sealedVentLeakShare: ['Leak of a sealed vent, share of open', 'fraction'],
+  crawlWallLeakageM2PerM2: ['Leakage of the exposed wall', 'm²/m²'],
+  sillLeakageM2PerM: ['Leakage under the sill plate', 'm²/m'],
+  plainDoorLeakageM2: ['Leakage round the access door', 'm²'],
+  weatherstrippedDoorLeakageM2: ['Leakage round the access door', 'm²'],
+  floorShareOfHouseLeakage: ['Floor leakage, share of the whole house', 'fraction'],
+  houseAirChangesAt50Pa: ['Air changes of the house at 50 Pa', '1/h'],
+};
+
+interface Flows {
+  readonly outdoors: number;
+  readonly down: number;
+  readonly net: number;
+}
+
+function flows(
+  facts: airflow.CrawlFacts,
+  chosen: airflow.ChosenValues,
+  drive: AirDrive,
+  windShare: number,
+): Flows {
+  const network = airflow.createNetwork(airflow.crawlNetwork(facts, chosen).network);
+  const state = airflow.solveNetwork(
+    network,
+    {
+      outdoorTemperatureC: drive.outdoorC,
+      crawlTemperatureC: drive.crawlC,
+      houseTemperatureC: drive.houseC,
+      windMPerS: drive.windMPerS * windShare,
+    },
+    airflow.createNetworkState(network),
+  );
+  if (!state.ending.converged) throw new Error(`the pressure network did not settle: ${state.ending.reason}`);
+  return {
+    outdoors: state.crawlOutdoorInflowKgPerS / STANDARD_AIR_KG_PER_M3,
+    down: state.houseToCrawlKgPerS / STANDARD_AIR_KG_PER_M3,
+    net: (state.houseToCrawlKgPerS - state.crawlToHouseKgPerS) / STANDARD_AIR_KG_PER_M3,
+  };
+}
+
+function bandOf(value: number, a: number, b: number): moisture.Band {
+  return { value, low: Math.min(value, a, b), high: Math.max(value, a, b), assumed: true };
+}
+
+/**
+ * Air exchange of the space by the pressure network, with its range: all leakage guesses at their low ends and half the
+ * wind, and at their high ends and half as much wind again.
+ */
+export function airExchange(
+  job: Job,
+  space: SpaceGeometry,
+  drive: AirDrive,
+  assumptions: Assumptions,
+): AirExchange {
+  const facts = crawlFacts(job, space);
+  const guesses = airflow.crawlNetwork(facts).assumptions.filter((a) => LEAKAGE_GUESSES.has(a.key));
+  for (const { key, value, low, high, why } of guesses) {
+    const [title, unit] = TITLES[key];
+    assumptions.band(key, title, { value, low, high, unit }, why);
+  }
+  const end = (side: 'low' | 'high'): airflow.ChosenValues =>
+    Object.fromEntries(guesses.map((g) => [g.key, g[side]]));
+  const middle = flows(facts, {}, drive, 1);
+  const tight = flows(facts, end('low'), drive, 0.5);
+  const leaky = flows(facts, end('high'), drive, 1.5);
+  return {
+    fromOutdoorsM3PerS: bandOf(middle.outdoors, tight.outdoors, leaky.outdoors),
+    fromHouseM3PerS: bandOf(middle.down, tight.down, leaky.down),
+    houseNetM3PerS: bandOf(middle.net, tight.net, leaky.net),
+  };
+}

@@ -1,0 +1,67 @@
+import { psychrometrics } from '@undercroft/engine';
+import type { Job } from '@undercroft/record';
+import { corrected } from '../readings/wood.ts';
+import type { Sample } from './sample.ts';
+
+/** What the surveyor measured or answered by the engine's name of the quantity. */
+export function samplesOfObservations(job: Job): Sample[] {
+  return job.readings.observations.map((o) => ({
+    id: o.id,
+    quantity: o.quantity,
+    value: o.value,
+    ...(o.plusMinus === undefined ? {} : { uncertainty: o.plusMinus }),
+    assumed: o.assumed,
+    origin: {
+      kind: 'observation',
+      id: o.id,
+      who: o.who,
+      when: o.when,
+      ...(o.note === undefined ? {} : { note: o.note }),
+    },
+  }));
+}
+
+/** Pin readings as corrected moisture contents, each with its doubt. */
+export function samplesOfWood(job: Job): Sample[] {
+  return job.readings.wood.map((reading) => {
+    const { moistureContent, low, high } = corrected(reading);
+    return {
+      id: reading.id,
+      quantity: 'woodMoistureContent',
+      value: moistureContent,
+      uncertainty: Math.max(moistureContent - low, high - moistureContent),
+      assumed: false,
+      origin: {
+        kind: 'reading',
+        id: reading.id,
+        who: reading.who,
+        when: reading.when,
+        note: `${reading.member}, pin meter, corrected`,
+      },
+    };
+  });
+}
+
+/** How far each measured surface stands above the dew point of the mean air of the space [K]. */
+export function samplesOfSurfaces(
+  job: Job,
+  crawlHumidityRatio: number | undefined,
+  pressurePa: number,
+): Sample[] {
+  if (crawlHumidityRatio === undefined) return [];
+  const vaporPressurePa = psychrometrics.vaporPressureFromHumidityRatioPa(crawlHumidityRatio, pressurePa);
+  const dewPointC = psychrometrics.dewPointC(vaporPressurePa);
+  return job.readings.surface.map((s) => ({
+    id: s.id,
+    quantity: 'surfaceAboveDewPointK',
+    value: s.temperatureC - dewPointC,
+    assumed: false,
+    origin: {
+      kind: 'reading',
+      id: s.id,
+      who: s.who,
+      when: s.when,
+      note: `${s.of}, against the mean air of the space`,
+    },
+  }));
+}

@@ -1,0 +1,14 @@
+import type { Origin } from '../assessment.ts';
+
+/** One piece of evidence for a criterion: a value of a quantity and where it came from. */
+export interface Sample {
+  readonly id: string;
+  /** The engine's name of the quantity. */
+  readonly quantity: string;
+  /** In the SI unit of the quantity, or yes and no as true and false. */
+  readonly value: number | boolean;
+  readonly uncertainty?: number;
+  /** True where nobody measured it. */
+  readonly assumed: boolean;
+  readonly origin: Origin;
+}
