@@ -1,9 +1,10 @@
 import { assembleYear } from './assemble-year.ts';
-import { type ColumnOf, type RowClock, readHourlyRows } from './hourly-rows.ts';
+import { type RowClock, readHourlyRows } from './hourly-rows.ts';
 import { readPlace } from './place.ts';
 import { excerpt, failed, type IssueLog, issueLog, type ReadResult, report } from './read-issue.ts';
 import { fieldNumber, type RowFields } from './row-fields.ts';
 import { linesOf, quotedFields } from './text-lines.ts';
+import type { ColumnOf } from './weather-column.ts';
 import type { Place } from './year.ts';
 
 /** Columns of an hourly row in the full format, and in files that end before the rain columns. */

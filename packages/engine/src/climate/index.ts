@@ -1,11 +1,18 @@
+export type { DesignHour, DesignMonth } from './design-day.ts';
+export { designHour, designMonth } from './design-day.ts';
 export { readEpw } from './epw.ts';
 export type { GivenMonth, MonthlyIssue, MonthlyResult } from './given-months.ts';
 export { checkMonthly } from './given-months.ts';
+export { deepGroundTemperatureC } from './ground-temperature.ts';
 export type { ClimateMonth, MonthlyClimate } from './monthly.ts';
 export { monthlyOf } from './monthly.ts';
 export type { ReadIssue, ReadResult } from './read-issue.ts';
 export { looksGzipped, readWeather } from './read-weather.ts';
 export { climateSources } from './sources.ts';
 export { liquidSaturationPressurePa, stationDewPointC } from './station-dew-point.ts';
+export type { ClimateStation, NearestStation } from './stations.ts';
+export { nearestStation, STATIONS, stationById } from './stations.ts';
+export type { SynthesizedYear } from './synthesize.ts';
+export { synthesizeYear } from './synthesize.ts';
 export { readTmy3 } from './tmy3.ts';
 export type { ClimateRepairs, ClimateYear, ClimateYearKind, FilledGap, Place } from './year.ts';

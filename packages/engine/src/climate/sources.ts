@@ -31,4 +31,24 @@ export const climateSources = {
       'relative humidity and dew point with respect to liquid water below freezing',
     provenance: 'memory',
   },
+  groundTemperature: {
+    id: 'kusuda-achenbach-1965',
+    citation:
+      'Kusuda and Achenbach, Earth Temperature and Thermal Diffusivity at Selected Stations in the United States, ' +
+      'ASHRAE Transactions 71, 1965: undisturbed ground swings about a mean that stands near that of the air',
+    provenance: 'memory',
+  },
+  clearSky: {
+    id: 'haurwitz-1945',
+    citation:
+      'Haurwitz, Insolation in relation to cloudiness and cloud density, Journal of Meteorology 2, 1945: radiation of a ' +
+      'cloudless sky from the height of the sun, in the form quoted later',
+    provenance: 'memory',
+  },
+  sunPosition: {
+    id: 'spencer-1971',
+    citation:
+      'Spencer, Fourier series representation of the position of the sun, Search 2, 1971: declination and equation of time',
+    provenance: 'memory',
+  },
 } as const satisfies Record<string, Source>;

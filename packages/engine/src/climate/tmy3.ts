@@ -1,10 +1,11 @@
 import { assembleYear } from './assemble-year.ts';
-import { type ColumnOf, type RowClock, readHourlyRows } from './hourly-rows.ts';
+import { type RowClock, readHourlyRows } from './hourly-rows.ts';
 import { readPlace } from './place.ts';
 import { QUANTITIES, type QuantityKey } from './quantities.ts';
 import { excerpt, failed, type IssueLog, issueLog, type ReadResult, report } from './read-issue.ts';
 import { fieldText, type RowFields } from './row-fields.ts';
 import { linesOf, quotedFields } from './text-lines.ts';
+import type { ColumnOf } from './weather-column.ts';
 
 interface NamedColumn {
   readonly key: QuantityKey;

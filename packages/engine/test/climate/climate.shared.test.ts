@@ -2,9 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { monthlyOf } from '../../src/climate/monthly.ts';
+import { deepGroundTemperatureC } from '../../src/climate/ground-temperature.ts';
+import { type ClimateMonth, monthlyOf } from '../../src/climate/monthly.ts';
 import { readWeather } from '../../src/climate/read-weather.ts';
 import { stationDewPointC } from '../../src/climate/station-dew-point.ts';
+import { stationById } from '../../src/climate/stations.ts';
 import type { ClimateYear } from '../../src/climate/year.ts';
 import { vaporPressureFromHumidityRatioPa } from '../../src/psychrometrics/humidity-ratio.ts';
 
@@ -30,6 +32,20 @@ describe.skipIf(!shared)('typical years of the shared data', () => {
 
   it('has 22 files', () => {
     expect(files).toHaveLength(22);
+  });
+
+  it('have head lines whose ground temperatures at 4 m stand about the same mean', () => {
+    const deep = table(join(folder, 'ground_temperatures.csv')).filter((row) => Number(row.depth_m) === 4);
+    expect(deep).toHaveLength(20);
+    for (const row of deep) {
+      const months = stationById(row.station!)!.monthly.months.map((month, m) => ({
+        ...month,
+        temperatureMeanC: Number(row[`m${String(m + 1).padStart(2, '0')}_c`]),
+      }));
+      const ground = deepGroundTemperatureC({ months, source: 'head lines' }).value;
+      const ours = deepGroundTemperatureC(stationById(row.station!)!.monthly).value;
+      expect(Math.abs(ours - ground), row.station).toBeLessThan(0.16);
+    }
   });
 
   it.each(files)('%s agrees with its monthly and annual statistics', (file) => {
@@ -63,6 +79,25 @@ describe.skipIf(!shared)('typical years of the shared data', () => {
       expect(Math.abs(month.dailyRangeK - range), `${id} month ${m + 1} range`).toBeLessThanOrEqual(2 * cent);
     });
 
+    // The built-in table was computed from these files and rounded as stated with it.
+    const built = stationById(id)!;
+    const actual = monthlyOf(year).months;
+    built.monthly.months.forEach((month, m) => {
+      const within = (name: keyof ClimateMonth, tolerance: number): void => {
+        const gap = Math.abs(month[name]! - actual[m]![name]!);
+        expect(gap, `${id} month ${m + 1} built-in ${name}`).toBeLessThanOrEqual(tolerance + 1e-9);
+      };
+      within('temperatureMeanC', 0.005);
+      within('dewPointMeanC', 0.005);
+      within('humidityRatioMean', 0.000005);
+      within('pressurePa', 5);
+      within('windSpeedMPerS', 0.005);
+      within('dailyRangeK', 0.01);
+      within('temperatureMinC', 0);
+      within('temperatureMaxC', 0);
+      within('globalHorizontalMeanWPerM2', 0.05);
+    });
+
     const station = stations.find((row) => row.station === id)!;
     const dewPoint = dewPointOf(year);
     expect(Math.abs(mean(year.temperatureC) - Number(station.t_mean_c))).toBeLessThanOrEqual(cent);
@@ -74,6 +109,9 @@ describe.skipIf(!shared)('typical years of the shared data', () => {
     expect(dewPoint.filter((value) => value > (55 - 32) / 1.8).length).toBe(
       Number(station.hours_dew_point_above_12_8_c),
     );
+    expect(built.ieccZone).toBe(station.iecc_zone);
+    expect(built.moistureRegime).toBe(station.moisture_regime);
+    expect({ ...built.place, name: '' }).toEqual({ ...year.place, name: '' });
     expect(year.place.latitudeDeg).toBe(Number(station.lat));
     expect(year.place.longitudeDeg).toBe(Number(station.lon));
     expect(year.place.elevationM).toBe(Number(station.elev_m));
