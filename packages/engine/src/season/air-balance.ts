@@ -26,6 +26,8 @@ export interface AirBalance {
   airC: number;
   saturationPa: number;
   pressurePa: number;
+  /** Vapor pressure over humidity ratio, Pa. */
+  kappa: number;
   /** Humidity ratio at the start of the step and of saturated air. */
   start: number;
   saturated: number;
@@ -48,6 +50,7 @@ export function createAirBalance(c: CompiledCase, seconds: number): AirBalance {
     airC: 0.5,
     saturationPa: 0.5,
     pressurePa: 0.5,
+    kappa: 0.5,
     start: 0.005,
     saturated: 0.005,
     capacity: c.airMassKg / seconds,
@@ -77,32 +80,33 @@ export function balanceAir(c: CompiledCase, b: AirBalance): void {
   const { source, conductance, capacity, start, saturated } = b;
   b.fogKgPerS = 0;
   b.machineKgPerS = 0;
-  let full = false;
+  let first = b.removal.length;
   if (b.removal.length > 0) {
     b.removal.fill(0);
     if (b.machinesOn && conductance > 0) {
-      const found = holdSetPoint(c, b);
-      if (found === HELD) return;
-      full = found === ALL_FULL;
+      first = holdSetPoint(c, b);
+      if (first === HELD) return;
     }
   }
+  const full = first < b.removal.length;
   const x = conductance / capacity;
   const decay = x > 40 ? 0 : Math.exp(-x);
-  const first = x > 1e-5 ? (1 - decay) / x : 1 - 0.5 * x;
-  const second = x > 1e-5 ? (1 - first) / x : 0.5 - x / 6;
+  const held = x > 1e-5 ? (1 - decay) / x : 1 - 0.5 * x;
+  const second = x > 1e-5 ? (1 - held) / x : 0.5 - x / 6;
   if (full) {
-    let relative = start / saturated;
-    const off = source / conductance / saturated;
+    const relativeOf = b.kappa / b.saturationPa;
+    let relative = start * relativeOf;
+    const off = (source / conductance) * relativeOf;
     for (let pass = 0; pass < 3; pass++) {
-      runFull(c, b, intakeHumidity(off, relative, c.machines[0]!.planCoefficient));
-      relative = (start * first + ((source - b.machineKgPerS) / capacity) * second) / saturated;
+      runFull(c, b, first, intakeHumidity(off, relative, c.machines[first]!.planCoefficient));
+      relative = (start * held + ((source - b.machineKgPerS) / capacity) * second) * relativeOf;
     }
   }
   const net = (source - b.machineKgPerS) / capacity;
-  b.mean = start * first + net * second;
-  b.end = start * decay + net * first;
+  b.mean = start * held + net * second;
+  b.end = start * decay + net * held;
   if (b.end > saturated) {
-    if (full) runFull(c, b, 1);
+    if (full) runFull(c, b, first, 1);
     const surplus = source - conductance * saturated - capacity * (saturated - start) - b.machineKgPerS;
     if (surplus > 0) {
       b.fogKgPerS = surplus;
@@ -117,11 +121,12 @@ export function balanceAir(c: CompiledCase, b: AirBalance): void {
   }
 }
 
-const ALL_OFF = 0;
-const ALL_FULL = 1;
-const HELD = 2;
+const HELD = -1;
 
-/** Tries each set-point from the highest; when one can be held, sets the humidities and removals. */
+/**
+ * Tries each set-point from the highest. When one can be held, sets humidities and removals and returns `HELD`; else
+ * returns the first machine that runs through (with all of lower set-point), or their number when all stand still.
+ */
 function holdSetPoint(c: CompiledCase, b: AirBalance): number {
   const { machines } = c;
   const off = b.source / b.conductance;
@@ -141,8 +146,8 @@ function holdSetPoint(c: CompiledCase, b: AirBalance): number {
     if (needed < lower) continue;
     const own = capacityKgPerS(machine, b.airC, machine.setPoint);
     if (needed >= lower + own) {
-      if (j === 0) return ALL_FULL;
-      continue;
+      b.removal.fill(0);
+      return j;
     }
     b.removal.fill(0, 0, j);
     b.removal[j] = needed - lower;
@@ -152,12 +157,12 @@ function holdSetPoint(c: CompiledCase, b: AirBalance): number {
     return HELD;
   }
   b.removal.fill(0);
-  return ALL_OFF;
+  return machines.length;
 }
 
-function runFull(c: CompiledCase, b: AirBalance, relativeHumidity: number): void {
+function runFull(c: CompiledCase, b: AirBalance, first: number, relativeHumidity: number): void {
   let sum = 0;
-  for (let j = 0; j < c.machines.length; j++) {
+  for (let j = first; j < c.machines.length; j++) {
     const cap = capacityKgPerS(c.machines[j]!, b.airC, relativeHumidity);
     b.removal[j] = cap;
     sum += cap;
@@ -185,8 +190,9 @@ export function runMachines(c: CompiledCase, b: AirBalance, values: Float64Array
     const removal = b.removal[j]!;
     if (removal <= 0) continue;
     const machine = c.machines[j]!;
-    const off = b.source / b.conductance / b.saturated;
-    const relative = intakeHumidity(off, b.mean / b.saturated, machine.planCoefficient);
+    const relativeOf = b.kappa / b.saturationPa;
+    const off = (b.source / b.conductance) * relativeOf;
+    const relative = intakeHumidity(off, b.mean * relativeOf, machine.planCoefficient);
     const capacity = Math.max(capacityKgPerS(machine, b.airC, relative), removal);
     const run = runShareOf(removal, capacity);
     watts += run * powerAtFullW(machine, b.airC, relative);

@@ -140,6 +140,7 @@ export function stepWater(
   b.airC = placesC[AT_AIR]!;
   b.saturationPa = placesPa[AT_AIR]!;
   b.pressurePa = pressurePa;
+  b.kappa = kappa;
   b.start = start;
   b.saturated = humidityRatioOf(b.saturationPa, pressurePa);
   b.machinesOn = drive.machinesOn;
