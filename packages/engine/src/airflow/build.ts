@@ -120,11 +120,11 @@ function ductFan(facts: CrawlFacts, { assume }: Assumer): NetworkFan[] {
 }
 
 /**
- * Makes the pressure network of a crawl space and its house from physical facts. What the facts leave out is assumed and
- * listed, each with a range, a reason and a source; `chosen` puts other values in place of the usual ones, for
- * bands. The leaks are: vents, access doors and measured gaps where they are; wall and rim spread over the faces; house
- * walls at two heights; ceiling; floor. The wind comes from one side: make one network for each direction that counts.
- * An as-built crawl space without a test is never tighter, vents shut, than the house above it.
+ * Makes the pressure network of a crawl space and its house from physical facts. What the facts leave out is assumed
+ * and listed, each with a range, a reason and a source; `chosen` puts other values in place of the usual ones, for
+ * bands. The leaks are: vents, access doors and measured gaps where they are; wall and rim spread over the faces;
+ * house walls at two heights; ceiling; floor. The wind comes from one side: make one network for each direction that
+ * counts. An as-built crawl space without a test is never tighter, vents shut, than the house above it.
  * @throws EngineError for facts outside their ranges, unknown face names, a floor that leaks more than the whole house
  */
 export function crawlNetwork(facts: CrawlFacts, chosen: ChosenValues = {}): CrawlNetwork {

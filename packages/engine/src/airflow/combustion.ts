@@ -140,8 +140,9 @@ function suctionCaution(suction: number | null, limit: number): Notice {
 
 /**
  * What must be looked at before a space with fuel-burning appliances is closed: the volume rule of 50 ft3 of air per
- * 1000 Btu/h (4.83 m3/kW) or, below 0.40 air changes per hour, the leakage-rate method; an estimate of the suction by fans
- * against the draft of the appliances; and the steps that no figure replaces. No result says that a space is safe.
+ * 1000 Btu/h (4.83 m3/kW) or, below 0.40 air changes per hour, the leakage-rate method; an estimate of the suction by
+ * fans against the draft of the appliances; and the steps that no figure replaces. No result says that a space is
+ * safe.
  * Sources: IFGC 304.5 (quoted), its leakage-rate method and draft limits (from memory), PNNL brief on rooms with
  * fuel-burning appliances and ANSI/AARST SGM-SF 11.1.1 on testing (read).
  * @throws EngineError for inputs, volume or air changes that are negative or no numbers

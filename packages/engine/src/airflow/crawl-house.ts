@@ -34,8 +34,8 @@ function wholeHouseM2(facts: CrawlFacts, volumeM3: number, { assume }: Assumer):
 }
 
 /**
- * Splits the leakage of the house into floor and rest. A measured floor is taken off the whole; otherwise the floor is a
- * share of it.
+ * Splits the leakage of the house into floor and rest. A measured floor is taken off the whole; otherwise the floor is
+ * a share of it.
  */
 export function houseLeakage(facts: CrawlFacts, assumer: Assumer): HouseLeakage {
   const { house, floorAreaM2 } = facts;

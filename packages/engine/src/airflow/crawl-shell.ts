@@ -176,9 +176,9 @@ function shutVentsM2(facts: CrawlFacts, { assume }: Assumer): number {
 }
 
 /**
- * Leaks between crawl space and outdoors: vents as they stand, and the rest of the shell. An as-built shell that nobody
- * measured is never taken tighter than the house above: fan-door tests of nine crawl spaces found them leakier even with
- * the vents shut. What its known parts lack of that is laid in the rim as leaks that were not seen.
+ * Leaks between crawl space and outdoors: vents as they stand, and the rest of the shell. An as-built shell that
+ * nobody measured is never taken tighter than the house above: fan-door tests of nine crawl spaces found them leakier
+ * even with the vents shut. What its known parts lack of that is laid in the rim as leaks that were not seen.
  * @param houseM2 leakage area of the whole house, m2
  */
 export function crawlShell(

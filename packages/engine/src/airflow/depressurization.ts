@@ -16,8 +16,8 @@ export function depressurizationPa(netExhaustM3PerS: number, law: FlowLaw): numb
 }
 
 /**
- * Suction, Pa, from which vented appliances are recalled to spill: 2 for a water heater alone on its chimney, up to 5 for a
- * boiler or furnace, so that 2 stands for all natural draft; 15 with a fan in the flue. For caution, never a proof of
- * safety. Source: CAN/CGSB-51.71 and ASTM E1998, from memory.
+ * Suction, Pa, from which vented appliances are recalled to spill: 2 for a water heater alone on its chimney, up to 5
+ * for a boiler or furnace, so that 2 stands for all natural draft; 15 with a fan in the flue. For caution, never a
+ * proof of safety. Source: CAN/CGSB-51.71 and ASTM E1998, from memory.
  */
 export const draftLimitPa = { natural: 2, fanAssisted: 15 } as const;

@@ -17,8 +17,8 @@ export interface TypicalLeakage {
 const fromTable = airflowSources.ashraeLeakageTable;
 
 /**
- * Usual effective leakage areas at 4 Pa. All are recalled from the ASHRAE table of component leakage areas, and marked so.
- * A component sum is a guess: the same component spreads over its whole range from house to house.
+ * Usual effective leakage areas at 4 Pa. All are recalled from the ASHRAE table of component leakage areas, and marked
+ * so. A component sum is a guess: the same component spreads over its whole range from house to house.
  */
 export const typicalLeakage = {
   crawlExposedWall: {

@@ -87,8 +87,9 @@ function balanceZone(
 }
 
 /**
- * Balances the network by searches in brackets, the crawl pressure inside the house pressure. Slow and sure: the referee
- * of the Newton steps, and what is left when they fail. Returns false when a zone has no balance within 1e6 Pa.
+ * Balances the network by searches in brackets, the crawl pressure inside the house pressure. Slow and sure: the
+ * referee of the Newton steps, and what is left when they fail. Returns false when a zone has no balance within 1e6
+ * Pa.
  */
 export function bracketedBalance(network: AirNetwork, state: NetworkState, counter: Counter): boolean {
   return network.houseHeld

@@ -64,11 +64,11 @@ function takeStep(network: AirNetwork, state: NetworkState, downhill: number): n
 }
 
 /**
- * Damped Newton steps on the crawl and house pressures of `state`, from where they stand. Returns the number of balances
- * it made; whether they balance is for the caller to see. The net mass into the zones is the downhill gradient of a
- * convex function of the pressures (each flow rises with its pressure difference), so that the slope along a step tells
- * overshoot; a step that goes past the lowest point is cut back by the secant rule. On a square-root law the full
- * step overshoots to twice its length for ever, and the cut lands on the answer.
+ * Damped Newton steps on the crawl and house pressures of `state`, from where they stand. Returns the number of
+ * balances it made; whether they balance is for the caller to see. The net mass into the zones is the downhill
+ * gradient of a convex function of the pressures (each flow rises with its pressure difference), so that the slope
+ * along a step tells overshoot; a step that goes past the lowest point is cut back by the secant rule. On a square-
+ * root law the full step overshoots to twice its length for ever, and the cut lands on the answer.
  */
 export function newtonBalance(network: AirNetwork, state: NetworkState): number {
   const { inflow, step, largest } = state.work;

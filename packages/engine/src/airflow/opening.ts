@@ -25,7 +25,7 @@ function requireExponent(exponent: number): number {
 }
 
 /**
- * Air flow through an opening, m3/s, with the sign of the pressure difference, Pa: Q = C dp^n, in symbols any size.
+ * Air flow through an opening, m3/s, with the sign of the pressure difference, Pa: Q = C dp^n.
  * @throws EngineError outside the ranges of `FlowLaw`, and beyond 1e6 Pa
  */
 export function flowM3PerS(law: FlowLaw, pressurePa: number): number {
@@ -44,8 +44,8 @@ export function lawFromBlowerDoor(flowAt50PaM3PerS: number, exponent = CRACK_EXP
 }
 
 /**
- * The flow law of an effective leakage area, m2, stated at 4 Pa and 1.2 kg/m3: C = A sqrt(8/rho) / 4^n. The area is that
- * of a nozzle without loss; a hole counts with 0.6 of its area, see `holeLeakageAreaM2`.
+ * The flow law of an effective leakage area, m2, stated at 4 Pa and 1.2 kg/m3: C = A sqrt(8/rho) / 4^n. The area is
+ * that of a nozzle without loss; a hole counts with 0.6 of its area, see `holeLeakageAreaM2`.
  * @throws EngineError for a negative area or an exponent outside 0.5 to 1
  */
 export function lawFromLeakageArea(leakageAreaM2: number, exponent = CRACK_EXPONENT): FlowLaw {
@@ -63,7 +63,8 @@ export function leakageAreaM2(law: FlowLaw): number {
 }
 
 /**
- * Effective leakage area, m2, of a plain hole, or of a vent of that net free area, m2: 0.6 of it. Pair it with exponent 0.5.
+ * Effective leakage area, m2, of a plain hole, or of a vent of that net free area, m2: 0.6 of it. Pair it with
+ * exponent 0.5.
  * Source: orifice discharge coefficient, from memory.
  * @throws EngineError for a negative area
  */
@@ -81,9 +82,9 @@ export function gapLeakageAreaM2(lengthM: number, widthM: number): number {
 }
 
 /**
- * The quick rule for a whole house: air changes per hour in service are about those at 50 Pa over 20. The notice says that
- * it is off by 40 % or more over the long run (ASHRAE Fundamentals, chapter Ventilation and Infiltration, read) and that
- * it does not hold for a crawl space taken alone, whose driver is the house above.
+ * The quick rule for a whole house: air changes per hour in service are about those at 50 Pa over 20. The notice says
+ * that it is off by 40 % or more over the long run (ASHRAE Fundamentals, chapter Ventilation and Infiltration, read)
+ * and that it does not hold for a crawl space taken alone, whose driver is the house above.
  * @throws EngineError for a negative rate
  */
 export function quickAirChangesPerHour(airChangesAt50Pa: number): Figure {

@@ -1,6 +1,9 @@
 import { EngineError } from '../numerics/engine-error.ts';
 
-/** Shelter from wind: 1 none, 2 isolated rural house, 3 buildings across the street, 4 town on large lots, 5 close-built. */
+/**
+ * Shelter from wind: 1 none, 2 isolated rural house, 3 buildings across the street, 4 town on large lots, 5 close-
+ * built.
+ */
 export type ShelterClass = 1 | 2 | 3 | 4 | 5;
 /** Stories above the crawl space. */
 export type Stories = 1 | 2 | 3;

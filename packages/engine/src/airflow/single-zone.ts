@@ -26,8 +26,8 @@ export interface BasicInfiltrationInput {
 }
 
 /**
- * Outdoor air that a house draws in, m3/s, by the basic model: Q = (A_L/1000) sqrt(C_s dT + C_w U^2), A_L in cm2.
- * For houses with about equal leakage in floor and ceiling; no flue. A crawl space under a house is driven by that house:
+ * Outdoor air that a house draws in, m3/s, by the basic model: Q = (A_L/1000) sqrt(C_s dT + C_w U^2), A_L in cm2. For
+ * houses with about equal leakage in floor and ceiling; no flue. A crawl space under a house is driven by that house:
  * for it use the network. Source: ASHRAE Fundamentals, chapter Ventilation and Infiltration, tables 4 and 6, read.
  * @throws EngineError outside the ranges of the input
  */

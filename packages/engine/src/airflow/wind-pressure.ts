@@ -7,8 +7,9 @@ const SIDE = -0.65;
 
 /**
  * Pressure coefficient of a wall of a low house, before shelter, for the angle between the wind and the outward normal
- * of the wall, degrees (0: wind square onto the wall), any real number. 0.6 windward, -0.3 leeward, -0.65 sides; between
- * them C_p = [(C1 + C2) (cos2)^(1/4) + (C1 - C2) cos^(3/4) + (C3 + C4) (sin2)^2 + (C3 - C4) sin]/2, with equal sides.
+ * of the wall, degrees (0: wind square onto the wall), any real number. 0.6 windward, -0.3 leeward, -0.65 sides;
+ * between them C_p = [(C1 + C2) (cos2)^(1/4) + (C1 - C2) cos^(3/4) + (C3 + C4) (sin2)^2 + (C3 - C4) sin]/2, with equal
+ * sides.
  * Source: values ASHRAE Fundamentals, order of low-rise walls, from memory; form Walker and Wilson 1994, from memory.
  * @throws EngineError `not-finite`
  */

@@ -35,7 +35,10 @@ function byKey(facts: CrawlFacts, chosen: ChosenValues = {}) {
 }
 
 describe('network of the worked house from facts', () => {
-  /** Facts of the worked table; its house walls leak at 0.5 and 1.9 m over the floor, ours at the Gauss points 0.53 and 1.97. */
+  /**
+   * Facts of the worked table; its house walls leak at 0.5 and 1.9 m over the floor, ours at the Gauss points 0.53 and
+   * 1.97.
+   */
   const facts: CrawlFacts = {
     floorAreaM2: 120,
     crawlHeightM: 0.8,

@@ -155,7 +155,7 @@ describe('pressure network', () => {
         expect(Math.abs(netInflow(input, state, 'crawl'))).toBeLessThanOrEqual(allowed);
         expect(Math.abs(netInflow(input, state, 'house'))).toBeLessThanOrEqual(allowed);
       }),
-      { numRuns: 2000 },
+      { numRuns: 1000 },
     );
   });
 
@@ -269,7 +269,7 @@ describe('pressure network', () => {
           expect(Math.abs(state.openingKgPerS[i]! - flow)).toBeLessThanOrEqual(allowed);
         });
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
@@ -293,7 +293,7 @@ describe('pressure network', () => {
           }
         }
       }),
-      { numRuns: 800 },
+      { numRuns: 400 },
     );
   });
 
