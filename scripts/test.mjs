@@ -25,9 +25,13 @@ if (!process.env.UNDERCROFT_SHARED) {
   console.log('NOTE: UNDERCROFT_SHARED is not set: the suites over shared reference data do not run.');
 }
 const report = join(mkdtempSync(join(tmpdir(), 'undercroft-test-')), 'vitest.json');
-spawnSync('npx', ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile=${report}`], {
-  stdio: 'inherit',
-});
+const vitest = spawnSync(
+  'npx',
+  ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile=${report}`],
+  {
+    stdio: 'inherit',
+  },
+);
 try {
   const result = JSON.parse(readFileSync(report, 'utf8'));
   passed += result.numPassedTests;
@@ -36,7 +40,8 @@ try {
     (s) => s.status === 'failed' && s.assertionResults.length === 0,
   );
   failed += emptySuites.length;
-  if (result.numPassedTests === 0) failed += 1;
+  // Errors outside any test, such as an unhandled rejection, end vitest with another code than 0.
+  if (failed === 0 && (vitest.status !== 0 || result.numPassedTests === 0)) failed += 1;
 } catch {
   console.error('The test run left no report: it did not finish.');
   failed += 1;
