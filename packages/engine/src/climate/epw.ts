@@ -35,7 +35,7 @@ const COLUMNS: readonly ColumnOf[] = [
  * time, 1 to 24. The year column is not used to sort. Rain is not read: typical-year files carry no usable rain.
  * February 29 is left out with a notice. Gaps of up to six hours are bridged and reported; anything else that is wrong
  * is an issue with its line, and there is no year. Never throws, whatever the text.
- * Source: EnergyPlus weather file data dictionary (US Department of Energy), from memory; layout confirmed on the
+ * Source: weather file (EPW) data dictionary of the US Department of Energy, from memory; layout confirmed on the
  * files of the NREL typical years.
  * @param text the whole file, already decompressed and decoded
  */

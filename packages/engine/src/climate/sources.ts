@@ -13,8 +13,7 @@ export const climateSources = {
   epw: {
     id: 'doe-epw-data-dictionary',
     citation:
-      'US Department of Energy, EnergyPlus Auxiliary Programs, weather file (EPW) data dictionary: columns, units and ' +
-      'marks for missing values',
+      'US Department of Energy, weather file (EPW) data dictionary: columns, units and marks for missing values',
     provenance: 'memory',
   },
   climateZones: {
