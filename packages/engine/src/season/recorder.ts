@@ -90,6 +90,8 @@ export const DAYS_ABOVE_80 = 3;
 export const FROST_HOURS = 4;
 export const COLD_HOURS = 5;
 const DAY_SUM = 6;
+/** Highest daily mean of the relative humidity. */
+export const HIGHEST_DAY = 7;
 
 export function createRecorder(
   c: CompiledCase,
@@ -129,7 +131,7 @@ export function createRecorder(
     hour: new Float64Array(VALUES),
     moldC: new Float64Array(MOLD_SURFACES.length),
     moldPa: new Float64Array(MOLD_SURFACES.length),
-    counts: new Float64Array(7),
+    counts: new Float64Array(8),
   };
 }
 
@@ -180,7 +182,9 @@ export function recordHour(
   }
   counts[DAY_SUM] = counts[DAY_SUM]! + humidity;
   if (hourIndex % 24 === 23) {
-    if (counts[DAY_SUM]! > 24 * 0.8) counts[DAYS_ABOVE_80] = counts[DAYS_ABOVE_80]! + 1;
+    const mean = counts[DAY_SUM]! / 24;
+    if (mean > counts[HIGHEST_DAY]!) counts[HIGHEST_DAY] = mean;
+    if (mean > 0.8) counts[DAYS_ABOVE_80] = counts[DAYS_ABOVE_80]! + 1;
     counts[DAY_SUM] = 0;
   }
   if (hour[DEFROSTING]! > 0) counts[FROST_HOURS] = counts[FROST_HOURS]! + 1;

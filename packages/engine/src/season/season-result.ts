@@ -12,6 +12,7 @@ import {
   COLD_HOURS,
   DAYS_ABOVE_80,
   FROST_HOURS,
+  HIGHEST_DAY,
   type Recorder,
   type SeasonHourly,
 } from './recorder.ts';
@@ -78,6 +79,8 @@ export interface SeasonResult {
   readonly months: readonly SeasonMonth[];
   /** Days whose mean relative humidity is above 80 %. */
   readonly daysAbove80: number;
+  /** Highest daily mean of the relative humidity, 0..1. */
+  readonly highestDayRelativeHumidity: number;
   readonly hoursAbove60: number;
   readonly hoursAbove70: number;
   readonly hoursAbove80: number;
@@ -128,6 +131,7 @@ export function seasonResult(
     name: c.source.name,
     months,
     daysAbove80: r.counts[DAYS_ABOVE_80]!,
+    highestDayRelativeHumidity: r.counts[HIGHEST_DAY]!,
     hoursAbove60: r.counts[ABOVE_60]!,
     hoursAbove70: r.counts[ABOVE_70]!,
     hoursAbove80: r.counts[ABOVE_80]!,

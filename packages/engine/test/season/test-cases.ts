@@ -93,4 +93,4 @@ export function networkCase(ventAreaCm2: number): SeasonCase {
   };
 }
 
-export { prototypeCases, prototypeWeather };
+export { prototypeCases, prototypeDryer, prototypeWeather };
