@@ -1,6 +1,7 @@
 import { criteria } from '@undercroft/engine';
 import type { Job } from '@undercroft/record';
 import type { CautionShown, CriterionResult, OpenQuestion } from './assessment.ts';
+import { itemsToShow } from './evidence/from-plan.ts';
 import type { Sample } from './evidence/sample.ts';
 
 /** Judged criteria and what was wrong with the evidence. */
@@ -19,8 +20,8 @@ function sourceText({ citation, edition, section }: criteria.CriterionSource): s
 }
 
 function asEvidence(sample: Sample): criteria.Evidence {
-  const { id, quantity, value, assumed, uncertainty, origin } = sample;
-  return compact({ id, quantity, value, assumed, uncertainty, who: origin.who, when: origin.when });
+  const { id, quantity, item, value, assumed, uncertainty, origin } = sample;
+  return compact({ id, quantity, item, value, assumed, uncertainty, who: origin.who, when: origin.when });
 }
 
 function resultOf(
@@ -97,7 +98,7 @@ export function judgeCriteria(
   const problems: string[] = [];
   const catalogue = catalogueOf(job, problems);
   const byId = new Map(samples.map((s) => [s.id, s]));
-  const judgements = criteria.judgeAll(catalogue.criteria, samples.map(asEvidence), facts);
+  const judgements = criteria.judgeAll(catalogue.criteria, samples.map(asEvidence), facts, itemsToShow(job));
   const governing = new Set(criteria.governing(catalogue.criteria, facts).map((g) => g.governs.id));
   const byCriterion = new Map(judgements.map((j) => [j.criterionId, j]));
   const results = catalogue.criteria.flatMap((criterion) => {

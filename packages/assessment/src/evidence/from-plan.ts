@@ -13,6 +13,7 @@ function samples(drawn: readonly Drawn[]): Sample[] {
           {
             id: `plan-${quantity}-${id}`,
             quantity,
+            item: id,
             value,
             assumed: false,
             origin: { kind: 'plan' as const, id, note },
@@ -123,4 +124,23 @@ function ofWater({ plan }: Job): Drawn[] {
 /** Everything the drawing shows that a criterion asks for. */
 export function samplesOfPlan(job: Job, geometry: GeometryResult): Sample[] {
   return samples([...ofLiner(job), ...ofSpace(job, geometry), ...ofWater(job)]);
+}
+
+/** Items of which each needs a sample of its own before a criterion about them can be met: one wrapped pier is not all. */
+export function itemsToShow({ plan }: Job): Readonly<Record<string, readonly string[]>> {
+  const piers = plan.piers.map((p) => p.id);
+  const walls = plan.walls.filter((w) => w.outdoors).map((w) => w.id);
+  const sumps = plan.equipment.filter((e) => e.kind === 'sump').map((e) => e.id);
+  const ducts = plan.ducts.map((d) => d.id);
+  return {
+    pierWrapHeightM: piers,
+    pierWrapSealed: piers,
+    linerEdgeHeightM: walls,
+    linerEdgeSealed: walls,
+    linerEdgeMechanicallyFixed: walls,
+    linerContinuousUnderDucts: ducts,
+    ductToEarthM: ducts,
+    sumpLidSealed: sumps,
+    linerDoorFrameSealed: plan.doors.map((d) => d.id),
+  };
 }

@@ -9,6 +9,7 @@ export function samplesOfObservations(job: Job): Sample[] {
     id: o.id,
     quantity: o.quantity,
     value: o.value,
+    ...(o.place?.on === undefined ? {} : { item: o.place.on.id }),
     ...(o.plusMinus === undefined ? {} : { uncertainty: o.plusMinus }),
     assumed: o.assumed,
     origin: {

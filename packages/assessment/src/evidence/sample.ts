@@ -7,6 +7,8 @@ export interface Sample {
   readonly quantity: string;
   /** In the SI unit of the quantity, or yes and no as true and false. */
   readonly value: number | boolean;
+  /** Id of the pier, wall, duct or the like that it is about. */
+  readonly item?: string;
   readonly uncertainty?: number;
   /** True where nobody measured it. */
   readonly assumed: boolean;
