@@ -36,8 +36,8 @@ const SIGN_AND_NUMBER =
  * lengths everything that `parseLength` accepts. The result is in the canonical unit of the dimension.
  *
  * A number without a unit is taken only for shares (relative humidity, moisture content: a fraction 0..1, and a number
- * above 1 is asked about), counts, weeks and air changes; elsewhere it is refused with the list of units. Decimal
- * commas are refused. Ranges are not checked here. Never throws.
+ * above 1 is asked about), counts, weeks, air changes and resistance to evaporation (s/m); elsewhere it is refused with
+ * the list of units. Decimal commas are refused. Ranges are not checked here. Never throws.
  */
 export function parseQuantity(text: string, dimension: Dimension): ParsedQuantity {
   const definition = dimensions[dimension];

@@ -93,6 +93,8 @@ export const waterAndOtherDimensions = {
     canonical: 's/m',
     us: { unit: 's/m', digits: 0 },
     si: { unit: 's/m', digits: 0 },
+    // Published and spoken of in s/m only, so that a plain number cannot be mistaken.
+    plainNumber: true,
     units: [
       { name: 's/m', symbol: 's/m', multiply: 1 },
       { name: 's/ft', symbol: 's/ft', multiply: 10_000, divide: 3048 },
@@ -150,7 +152,7 @@ export const waterAndOtherDimensions = {
       { name: 's', symbol: 's', multiply: 1, divide: 3600, alsoWritten: ['sec', 'second', 'seconds'] },
       { name: 'min', symbol: 'min', multiply: 1, divide: 60, alsoWritten: ['minute', 'minutes'] },
       { name: 'day', symbol: 'day', multiply: 24, alsoWritten: ['d', 'days'] },
-      { name: 'week', symbol: 'week', multiply: 168, alsoWritten: ['wk', 'weeks'] },
+      { name: 'week', symbol: 'weeks', multiply: 168, alsoWritten: ['wk', 'weeks'] },
     ],
   },
   weeks: {
@@ -160,8 +162,8 @@ export const waterAndOtherDimensions = {
     si: { unit: 'week', digits: 1 },
     plainNumber: true,
     units: [
-      { name: 'week', symbol: 'week', multiply: 1, alsoWritten: ['wk', 'weeks'] },
-      { name: 'day', symbol: 'day', multiply: 1, divide: 7, alsoWritten: ['d', 'days'] },
+      { name: 'week', symbol: 'weeks', multiply: 1, alsoWritten: ['wk', 'weeks'] },
+      { name: 'day', symbol: 'days', multiply: 1, divide: 7, alsoWritten: ['d', 'days'] },
       { name: 'h', symbol: 'h', multiply: 1, divide: 168, alsoWritten: ['hr', 'hour', 'hours'] },
     ],
   },

@@ -51,6 +51,8 @@ describe('typed quantities', () => {
     ['3 weeks', 'time', 504],
     ['3 weeks', 'weeks', 3],
     ['21 days', 'weeks', 3],
+    ['1500', 'resistance', 1500],
+    ['300 s/ft', 'resistance', 300 / 0.3048],
     ['1.5', 'dimensionless', 1.5],
     ['-0.02 inH2O', 'pressure', -4.9768],
     ['80 gr/lb', 'humidityRatio', 80 / 7000],
