@@ -1,8 +1,9 @@
-import { issuesOf, type RecordIssue, shown } from './issues.ts';
+import { ENOUGH_ISSUES, firstIssues, issuesOf, pathText, type RecordIssue, shown } from './issues.ts';
+import { ITEM_KINDS, type ItemKind } from './log/item-kinds.ts';
 import { migrateJob } from './migrations/migrate.ts';
 import { Job, RECORD_VERSION } from './schema/job.ts';
 
-/** A job, or everything that is wrong with what was given. */
+/** A job, or what is wrong with what was given. */
 export type JobRead =
   | { readonly ok: true; readonly job: Job }
   | { readonly ok: false; readonly issues: readonly RecordIssue[] };
@@ -11,57 +12,95 @@ function fault(path: string, found: unknown, expected: string): JobRead {
   return { ok: false, issues: [{ path, found: shown(found), expected }] };
 }
 
-/** Every list of a job in which two items share an id, which would make references ambiguous. */
-function repeatedIds(value: unknown, path: string): RecordIssue[] {
-  if (value === null || typeof value !== 'object') return [];
-  const issues: RecordIssue[] = [];
-  if (Array.isArray(value)) {
-    const seen = new Map<string, number>();
-    value.forEach((item, index) => {
-      const id = (item as { id?: unknown } | null)?.id;
-      if (typeof id === 'string') {
-        const first = seen.get(id);
-        if (first === undefined) seen.set(id, index);
-        else
-          issues.push({
-            path: `${path}[${index}].id`,
-            found: shown(id),
-            expected: `an id not used by ${path}[${first}]`,
-          });
-      }
-      issues.push(...repeatedIds(item, `${path}[${index}]`));
-    });
-    return issues;
+type Parts = Record<string, unknown>;
+
+function isParts(value: unknown): value is Parts {
+  return value !== null && typeof value === 'object' && !Array.isArray(value);
+}
+
+const LISTS = Object.values(ITEM_KINDS)
+  .filter((kind) => !kind.single)
+  .map((kind) => ({ ...kind, name: kind.path[kind.path.length - 1] }));
+type List = (typeof LISTS)[number];
+
+/** What holds a list: the job itself or one of its sections. */
+function holderOf(job: Parts, { path }: ItemKind): unknown {
+  return path.length === 1 ? job : job[path[0]];
+}
+
+/** The job with its lists emptied, and what stood in them. */
+function withoutLists(job: Parts): { frame: Parts; lists: Map<List, unknown[]> } {
+  const frame: Parts = {};
+  for (const [name, part] of Object.entries(job)) frame[name] = isParts(part) ? { ...part } : part;
+  const lists = new Map<List, unknown[]>();
+  for (const list of LISTS) {
+    const holder = holderOf(frame, list);
+    if (!isParts(holder)) continue;
+    const items = holder[list.name];
+    if (!Array.isArray(items)) continue;
+    lists.set(list, items);
+    holder[list.name] = [];
   }
-  for (const [key, part] of Object.entries(value))
-    issues.push(...repeatedIds(part, path === '' ? key : `${path}.${key}`));
-  return issues;
+  return { frame, lists };
 }
 
 /**
- * Reads a job from plain JSON data: older versions are migrated, newer ones refused, every fault is listed with its path,
- * the value found and what was expected.
+ * Reads the items of a list one by one, so that a list of a million faults stops at the first thousand. Two items with
+ * one id would make references to it ambiguous.
+ */
+function readItems(list: List, raw: readonly unknown[], issues: RecordIssue[]): Parts[] {
+  const items: Parts[] = [];
+  const places = new Map<string, string>();
+  for (let index = 0; index < raw.length && issues.length <= ENOUGH_ISSUES; index += 1) {
+    const path = [...list.path, index];
+    const parsed = list.schema.safeParse(raw[index]);
+    if (!parsed.success) {
+      issues.push(...issuesOf(parsed.error, raw[index], path));
+      continue;
+    }
+    const id = parsed.data.id as string;
+    const place = places.get(id);
+    if (place === undefined) places.set(id, pathText(path));
+    else
+      issues.push({
+        path: pathText([...path, 'id']),
+        found: shown(id),
+        expected: `an id not used by ${place}`,
+      });
+    items.push(parsed.data);
+  }
+  return items;
+}
+
+function readParts(job: Parts): JobRead {
+  const { frame, lists } = withoutLists(job);
+  const parsed = Job.safeParse(frame);
+  const issues = parsed.success ? [] : issuesOf(parsed.error, frame);
+  for (const [list, raw] of lists) {
+    const items = readItems(list, raw, issues);
+    if (parsed.success) (holderOf(parsed.data, list) as Parts)[list.name] = items;
+  }
+  return parsed.success && issues.length === 0
+    ? { ok: true, job: parsed.data }
+    : { ok: false, issues: firstIssues(issues) };
+}
+
+/**
+ * Reads a job from plain JSON data: older versions are migrated, newer ones refused, every fault (up to a thousand) is
+ * listed with its path, the value found and what was expected.
  */
 export function readJob(raw: unknown): JobRead {
-  if (raw === null || typeof raw !== 'object' || Array.isArray(raw)) {
-    return fault('the record', raw, 'an object with format "undercroft-job"');
-  }
-  const { format, version } = raw as { format?: unknown; version?: unknown };
+  if (!isParts(raw)) return fault('the record', raw, 'an object with format "undercroft-job"');
+  const { format, version } = raw;
   if (format !== 'undercroft-job') return fault('format', format, '"undercroft-job"');
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return fault('version', version, `a whole number from 1 to ${RECORD_VERSION}`);
   }
   if (version > RECORD_VERSION) {
-    return fault(
-      'version',
-      version,
-      `at most ${RECORD_VERSION}; this job was written by a newer program and is left untouched`,
-    );
+    const expected = `at most ${RECORD_VERSION}; this job was written by a newer program and is left untouched`;
+    return fault('version', version, expected);
   }
-  const parsed = Job.safeParse(migrateJob(raw as Record<string, unknown>, version));
-  if (!parsed.success) return { ok: false, issues: issuesOf(parsed.error, raw) };
-  const repeated = repeatedIds(parsed.data, '');
-  return repeated.length > 0 ? { ok: false, issues: repeated } : { ok: true, job: parsed.data };
+  return readParts(migrateJob(raw, version));
 }
 
 /** Reads a job from JSON text. */

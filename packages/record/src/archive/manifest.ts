@@ -17,6 +17,6 @@ export const Manifest = z.strictObject({
   entriesSha256: Sha256,
   entryCount: z.int().min(0),
   /** Hashes of all blobs inside, sorted. */
-  blobs: z.array(Sha256),
+  blobs: z.array(Sha256).max(60_000),
 });
 export type Manifest = z.infer<typeof Manifest>;

@@ -1,22 +1,17 @@
-import { strFromU8, type UnzipFileInfo, unzipSync } from 'fflate';
-import { issuesOf, type RecordIssue, shown } from '../issues.ts';
-import { JobLog, readEntries } from '../log/job-log.ts';
+import { strFromU8, strToU8 } from 'fflate';
+import { ENOUGH_ISSUES, firstIssues, issuesOf, type RecordIssue, shown } from '../issues.ts';
+import type { Entry } from '../log/entry.ts';
+import { JobLog } from '../log/job-log.ts';
+import { readEntry } from '../log/read-entries.ts';
 import type { Job } from '../schema/job.ts';
 import { ARCHIVE_VERSION, BLOB_FOLDER, ENTRIES_NAME, MANIFEST_NAME, Manifest } from './manifest.ts';
 import { sha256Hex } from './sha256.ts';
-
-/** How much an archive may hold before it is taken for damage or an attack [bytes, files]. */
-export interface ArchiveLimits {
-  readonly totalBytes: number;
-  readonly textBytes: number;
-  readonly files: number;
-}
-
-const DEFAULT_LIMITS: ArchiveLimits = { totalBytes: 2 ** 31, textBytes: 2 ** 28, files: 100_000 };
+import { type ArchiveLimits, DEFAULT_LIMITS, unpack } from './unpack.ts';
 
 export interface OpenedArchive {
   readonly log: JobLog;
   readonly job: Job;
+  /** Pictures and sound by their hash; the bytes are views into those of the archive. */
   readonly blobs: ReadonlyMap<string, Uint8Array>;
   /** Parts of the log that the job shows with an older value or not at all. */
   readonly warnings: readonly RecordIssue[];
@@ -28,84 +23,52 @@ export type ArchiveRead =
   | { readonly ok: true; readonly archive: OpenedArchive }
   | { readonly ok: false; readonly issues: readonly RecordIssue[] };
 
-const refuse = (...issues: RecordIssue[]): ArchiveRead => ({ ok: false, issues });
+type Files = ReadonlyMap<string, Uint8Array>;
+type Faults = { readonly issues: readonly RecordIssue[] };
 
-const BLOB_NAME = /^blobs\/[0-9a-f]{64}$/;
-
-/** Unpacks only what an archive of ours can hold, within the limits; anything else is an issue. */
-function unpack(bytes: Uint8Array, limits: ArchiveLimits, issues: RecordIssue[]): Record<string, Uint8Array> {
-  const seen = new Set<string>();
-  let total = 0;
-  const wanted = (file: UnzipFileInfo): boolean => {
-    const text = file.name === MANIFEST_NAME || file.name === ENTRIES_NAME;
-    if (!text && !BLOB_NAME.test(file.name)) {
-      issues.push({
-        path: 'archive',
-        found: `a file named ${shown(file.name)}`,
-        expected: `only ${MANIFEST_NAME}, ${ENTRIES_NAME} and ${BLOB_FOLDER}<hash>`,
-      });
-      return false;
-    }
-    if (seen.has(file.name))
-      issues.push({ path: file.name, found: 'the name twice', expected: 'each name once' });
-    seen.add(file.name);
-    total += file.originalSize;
-    if (text && file.originalSize > limits.textBytes) {
-      issues.push({
-        path: file.name,
-        found: `${file.originalSize} bytes`,
-        expected: `at most ${limits.textBytes}`,
-      });
-    }
-    return issues.length === 0 && total <= limits.totalBytes && seen.size <= limits.files;
-  };
-  const files = unzipSync(bytes, { filter: wanted });
-  if (total > limits.totalBytes) {
-    issues.push({
-      path: 'archive',
-      found: `${total} bytes unpacked`,
-      expected: `at most ${limits.totalBytes}`,
-    });
-  }
-  if (seen.size > limits.files) {
-    issues.push({ path: 'archive', found: `${seen.size} files`, expected: `at most ${limits.files}` });
-  }
-  return files;
+function fault(path: string, found: string, expected: string): Faults {
+  return { issues: [{ path, found, expected }] };
 }
 
-function readManifest(bytes: Uint8Array | undefined): { manifest: Manifest } | { issues: RecordIssue[] } {
-  if (bytes === undefined) {
-    return { issues: [{ path: MANIFEST_NAME, found: 'nothing', expected: 'the list of contents' }] };
-  }
+/** The text of a file, or undefined where its bytes are not UTF-8. */
+function textOf(bytes: Uint8Array): string | undefined {
+  const text = strFromU8(bytes);
+  // What is not UTF-8 is read as U+FFFD, which a text may also hold rightly; then its bytes are the same.
+  if (!text.includes('\ufffd')) return text;
+  const again = strToU8(text);
+  return again.length === bytes.length && again.every((byte, i) => byte === bytes[i]) ? text : undefined;
+}
+
+function readManifest(bytes: Uint8Array | undefined): { manifest: Manifest } | Faults {
+  if (bytes === undefined) return fault(MANIFEST_NAME, 'nothing', 'the list of contents');
   let raw: unknown;
   try {
-    raw = JSON.parse(strFromU8(bytes));
+    raw = JSON.parse(textOf(bytes) ?? 'no text');
   } catch (error) {
-    return {
-      issues: [{ path: MANIFEST_NAME, found: 'other text', expected: `JSON (${(error as Error).message})` }],
-    };
+    return fault(MANIFEST_NAME, 'other text', `JSON (${(error as Error).message})`);
+  }
+  const version = (raw as { version?: unknown } | null)?.version;
+  if (typeof version === 'number' && version > ARCHIVE_VERSION) {
+    const expected = `at most ${ARCHIVE_VERSION}; this archive was written by a newer program and is left untouched`;
+    return fault(`${MANIFEST_NAME}.version`, shown(version), expected);
   }
   const parsed = Manifest.safeParse(raw);
-  if (!parsed.success) return { issues: issuesOf(parsed.error, raw, [MANIFEST_NAME]) };
-  if (parsed.data.version > ARCHIVE_VERSION) {
-    const expected = `at most ${ARCHIVE_VERSION}; this archive was written by a newer program and is left untouched`;
-    return { issues: [{ path: `${MANIFEST_NAME}.version`, found: String(parsed.data.version), expected }] };
-  }
+  if (!parsed.success) return { issues: firstIssues(issuesOf(parsed.error, raw, [MANIFEST_NAME])) };
   return { manifest: parsed.data };
 }
 
 /** Compares what is inside with what the manifest says, by hash. */
-function tampering(manifest: Manifest, files: Record<string, Uint8Array>): RecordIssue[] {
+function tampering(manifest: Manifest, files: Files): RecordIssue[] {
   const issues: RecordIssue[] = [];
   const check = (path: string, hash: string) => {
-    const bytes = files[path];
+    const bytes = files.get(path);
     const found = bytes === undefined ? 'nothing' : sha256Hex(bytes);
     if (found !== hash) issues.push({ path, found, expected: `bytes with SHA-256 ${hash}` });
   };
   check(ENTRIES_NAME, manifest.entriesSha256);
   for (const hash of manifest.blobs) check(BLOB_FOLDER + hash, hash);
   const listed = new Set(manifest.blobs.map((hash) => BLOB_FOLDER + hash));
-  for (const name of Object.keys(files)) {
+  for (const name of files.keys()) {
     if (name.startsWith(BLOB_FOLDER) && !listed.has(name)) {
       issues.push({ path: name, found: 'a blob', expected: `nothing that ${MANIFEST_NAME} does not list` });
     }
@@ -113,19 +76,32 @@ function tampering(manifest: Manifest, files: Record<string, Uint8Array>): Recor
   return issues;
 }
 
-function parseLines(text: string): { raw: unknown[] } | { issues: RecordIssue[] } {
-  const raw: unknown[] = [];
+/** No entry is longer: ten thousand marks of a clip take a quarter of it [characters]. */
+const MOST_LINE = 2 ** 22;
+
+/** Reads the file of entries line by line, each line one entry. */
+function readLines(text: string): { entries: Entry[] } | Faults {
+  const entries: Entry[] = [];
   const issues: RecordIssue[] = [];
-  text.split('\n').forEach((line, index) => {
-    if (line === '') return;
+  let number = 0;
+  for (let from = 0; from < text.length && issues.length <= ENOUGH_ISSUES; number += 1) {
+    const end = text.indexOf('\n', from);
+    const line = text.slice(from, end < 0 ? undefined : end);
+    from = end < 0 ? text.length : end + 1;
+    const path = `${ENTRIES_NAME} line ${number + 1}`;
+    if (line.length > MOST_LINE) {
+      issues.push({ path, found: `${line.length} characters`, expected: `at most ${MOST_LINE}` });
+      continue;
+    }
     try {
-      raw.push(JSON.parse(line));
+      const read = readEntry(JSON.parse(line), [path]);
+      if (Array.isArray(read)) issues.push(...read);
+      else entries.push(read);
     } catch (error) {
-      const path = `${ENTRIES_NAME} line ${index + 1}`;
       issues.push({ path, found: shown(line), expected: `a JSON entry (${(error as Error).message})` });
     }
-  });
-  return issues.length > 0 ? { issues } : { raw };
+  }
+  return issues.length > 0 ? { issues: firstIssues(issues) } : { entries };
 }
 
 function blobsNamedBy(job: Job): string[] {
@@ -133,43 +109,37 @@ function blobsNamedBy(job: Job): string[] {
   return [...new Set([...photos, ...clips, ...audio].map((m) => m.sha256))].sort();
 }
 
+function open(bytes: Uint8Array, limits: ArchiveLimits): { archive: OpenedArchive } | Faults {
+  const unpacked = unpack(bytes, limits);
+  if ('issues' in unpacked) return unpacked;
+  const { files } = unpacked;
+  const read = readManifest(files.get(MANIFEST_NAME));
+  if ('issues' in read) return read;
+  const { manifest } = read;
+  const wrong = tampering(manifest, files);
+  if (wrong.length > 0) return { issues: firstIssues(wrong) };
+
+  const text = textOf(files.get(ENTRIES_NAME) as Uint8Array);
+  if (text === undefined) return fault(ENTRIES_NAME, 'other bytes', 'text in UTF-8');
+  const lines = readLines(text);
+  if ('issues' in lines) return lines;
+  const { entries } = lines;
+  if (entries.length !== manifest.entryCount) {
+    return fault(ENTRIES_NAME, `${entries.length} entries`, `${manifest.entryCount} entries`);
+  }
+  const log = new JobLog(manifest.jobId, entries);
+  const { job, issues } = log.fold();
+  if (job === null) return { issues };
+  const blobs = new Map(manifest.blobs.map((hash) => [hash, files.get(BLOB_FOLDER + hash) as Uint8Array]));
+  const missingBlobs = blobsNamedBy(job).filter((hash) => !blobs.has(hash));
+  return { archive: { log, job, blobs, warnings: issues, missingBlobs } };
+}
+
 /**
  * Opens an archive. Everything is checked before anything is given: the zip itself, names, sizes, hashes, each entry, the
  * folded job. Either the whole archive opens or a list of issues comes back.
  */
 export function readArchive(bytes: Uint8Array, limits: ArchiveLimits = DEFAULT_LIMITS): ArchiveRead {
-  const issues: RecordIssue[] = [];
-  let files: Record<string, Uint8Array>;
-  try {
-    files = unpack(bytes, limits, issues);
-  } catch (error) {
-    return refuse(...issues, {
-      path: 'archive',
-      found: `${bytes.length} bytes that do not unpack`,
-      expected: `a whole zip file (${(error as Error).message})`,
-    });
-  }
-  if (issues.length > 0) return { ok: false, issues };
-
-  const read = readManifest(files[MANIFEST_NAME]);
-  if ('issues' in read) return { ok: false, issues: read.issues };
-  const { manifest } = read;
-  const wrong = tampering(manifest, files);
-  if (wrong.length > 0) return { ok: false, issues: wrong };
-
-  const lines = parseLines(strFromU8(files[ENTRIES_NAME]));
-  if ('issues' in lines) return { ok: false, issues: lines.issues };
-  const foreign = readEntries(lines.raw);
-  if ('issues' in foreign) return { ok: false, issues: foreign.issues };
-  if (foreign.entries.length !== manifest.entryCount) {
-    const expected = `${manifest.entryCount} entries`;
-    return refuse({ path: ENTRIES_NAME, found: `${foreign.entries.length} entries`, expected });
-  }
-
-  const log = new JobLog(manifest.jobId, foreign.entries);
-  const folded = log.fold();
-  if (folded.job === null) return { ok: false, issues: folded.issues };
-  const blobs = new Map(manifest.blobs.map((hash) => [hash, files[BLOB_FOLDER + hash]]));
-  const missingBlobs = blobsNamedBy(folded.job).filter((hash) => !blobs.has(hash));
-  return { ok: true, archive: { log, job: folded.job, blobs, warnings: folded.issues, missingBlobs } };
+  const opened = open(bytes, limits);
+  return 'archive' in opened ? { ok: true, archive: opened.archive } : { ok: false, issues: opened.issues };
 }

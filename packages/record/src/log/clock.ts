@@ -8,9 +8,10 @@ export type ClockStamp = string;
 const DEVICE = /^[a-z0-9]{4,16}$/;
 const STAMP = /^[0-9a-z]{9}-[0-9a-z]{4}-[a-z0-9]{4,16}$/;
 const MAX_COUNTER = 36 ** 4 - 1;
+const MAX_MS = 36 ** 9 - 1;
 
 /** A stamp from a clock that runs further ahead than this does not pull our clock along [ms]. */
-const FOLLOW_LIMIT_MS = 24 * 3600 * 1000;
+export const FOLLOW_LIMIT_MS = 24 * 3600 * 1000;
 
 export function isClockStamp(text: string): boolean {
   return STAMP.test(text);
@@ -22,6 +23,7 @@ export function stampMs(stamp: ClockStamp): number {
 }
 
 function write(ms: number, counter: number, device: string): ClockStamp {
+  if (ms > MAX_MS) throw new RangeError(`a stamp ends with the year 5188; got ${ms} ms`);
   return `${ms.toString(36).padStart(9, '0')}-${counter.toString(36).padStart(4, '0')}-${device}`;
 }
 

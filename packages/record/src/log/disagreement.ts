@@ -1,11 +1,16 @@
-import { CREATE, ORDER, REMOVED } from './entry.ts';
-import { editsUnseenByRemoval, heads, headsDiffer, type ItemHistory } from './item-history.ts';
+import { type Entry, REMOVED } from './entry.ts';
+import type { FieldValue } from './field-history.ts';
+import type { ItemHistory } from './item-history.ts';
+import type { ItemKind } from './item-kinds.ts';
+import { fieldSchema } from './item-schema.ts';
 
-/** One side of a disagreement. */
+/** One side of a disagreement: who gave which value to which field, in which entry. */
 export interface Side {
   readonly entryId: string;
   readonly who: string;
   readonly deviceTime: string;
+  /** The field of the entry; `*` for the creation of the item, `removed` for its removal. */
+  readonly field: string;
   readonly value: unknown;
 }
 
@@ -21,31 +26,26 @@ export interface Disagreement {
   readonly sides: readonly Side[];
 }
 
-function disagreementIn(history: ItemHistory, about: 'field' | 'removal', field: string): Disagreement {
-  const { kind, item } = history;
-  const values =
-    about === 'field'
-      ? heads(history.fields.get(field))
-      : [
-          ...heads(history.fields.get(REMOVED)).filter((v) => v.value === true),
-          ...editsUnseenByRemoval(history),
-        ];
-  const sides = values.map((v) => ({
-    entryId: v.entry.id,
-    who: v.entry.who,
-    deviceTime: v.entry.deviceTime,
-    value: v.value,
-  }));
-  return { about, kind, item, field, sides };
+function side(entry: Entry, field: string, value: unknown): Side {
+  return { entryId: entry.id, who: entry.who, deviceTime: entry.deviceTime, field, value };
 }
 
-/** Everything about one item that waits for a person. Differing list positions are not worth asking about. */
-export function disagreementsOf(history: ItemHistory): Disagreement[] {
-  const open: string[] = [];
-  for (const [name, field] of history.fields) {
-    if (name !== CREATE && name !== ORDER && headsDiffer(field)) open.push(name);
+/**
+ * Everything about one item that waits for a person: first the fields, sorted by name, then its removal. Differing list
+ * positions are not worth asking about.
+ */
+export function disagreementsOf(history: ItemHistory, kind: ItemKind): Disagreement[] {
+  const about = { kind: history.kind, item: history.item };
+  const found: Disagreement[] = history.disputed
+    .filter((field) => field === REMOVED || fieldSchema(kind, field) !== undefined)
+    .map((field) => {
+      const heads = history.field(field)?.heads as readonly FieldValue[];
+      return { about: 'field', ...about, field, sides: heads.map((h) => side(h.entry, field, h.value)) };
+    });
+  const unseen = history.editsUnseenByRemovals;
+  if (unseen.length > 0 && !history.disputed.includes(REMOVED)) {
+    const sides = [...history.removals, ...unseen].map((e) => side(e, e.field, e.value));
+    found.push({ about: 'removal', ...about, field: REMOVED, sides });
   }
-  const found = open.sort().map((name) => disagreementIn(history, 'field', name));
-  if (editsUnseenByRemoval(history).length > 0) found.push(disagreementIn(history, 'removal', REMOVED));
   return found;
 }

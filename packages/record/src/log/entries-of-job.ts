@@ -1,9 +1,9 @@
-import { generateNKeysBetween } from 'fractional-indexing';
 import type { Job } from '../schema/job.ts';
 import { RECORD_VERSION } from '../schema/job.ts';
 import { nextStamp } from './clock.ts';
 import { CREATE, type Entry, ORDER } from './entry.ts';
 import { ITEM_KINDS } from './item-kinds.ts';
+import { keysFor } from './order-key.ts';
 import type { Author } from './write-entry.ts';
 
 function partAt(job: Job, path: readonly string[]): unknown {
@@ -29,7 +29,7 @@ export function entriesOfJob(job: Job, author: Author): Entry[] {
       kind,
       item,
       field: CREATE,
-      value: value as Entry['value'],
+      value,
       seen: [],
     });
   };
@@ -42,7 +42,7 @@ export function entriesOfJob(job: Job, author: Author): Entry[] {
       continue;
     }
     const items = part as ({ id: string } & Record<string, unknown>)[];
-    const keys = generateNKeysBetween(null, null, items.length);
+    const keys = keysFor(items.length);
     items.forEach(({ id, ...value }, index) => {
       create(name, id, { ...value, [ORDER]: keys[index] });
     });

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { Id, Instant, Label } from '../schema/scalars.ts';
 import { isClockStamp } from './clock.ts';
+import { isJsonValue } from './json-value.ts';
 
 /** Field that creates an item: the value is the whole item without its id. */
 export const CREATE = '*';
@@ -20,11 +21,11 @@ export const Entry = z.strictObject({
   who: Label,
   /** The device's own time, even where it was wrong. */
   deviceTime: Instant,
-  kind: z.string().min(1).max(40),
+  kind: z.string().regex(/^[a-z][a-z-]{0,39}$/, 'the name of a kind of item, like interior-wall'),
   item: Id,
-  field: z.string().min(1).max(60),
+  field: z.string().regex(/^(\*|[a-z][A-Za-z0-9]{0,59})$/, 'the name of a field, like widthM, or *'),
   /** The new value; null takes an optional field away. */
-  value: z.json(),
+  value: z.unknown().refine((value) => isJsonValue(value), 'a JSON value at most 32 levels deep'),
   /** Entries of this field (for a removal: of the whole item) that the author had seen and that no other had replaced. */
   seen: z.array(Stamp).max(10_000),
 });

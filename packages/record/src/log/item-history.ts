@@ -1,107 +1,155 @@
-import { canonicalJson } from '../canonical.ts';
 import { CREATE, type Entry, ORDER, REMOVED } from './entry.ts';
+import { FieldHistory } from './field-history.ts';
 
-/** A value that an entry gave to one field. A creating entry gives one to every field it names. */
-export interface FieldValue {
-  readonly entry: Entry;
-  readonly value: unknown;
+/** Fields whose change is no edit of what the item says. */
+const NO_EDIT = new Set([CREATE, REMOVED, ORDER]);
+
+/** The fields that a creating entry gives a value, besides the creation itself. */
+function partsOf(creating: Entry): Record<string, unknown> {
+  const { value } = creating;
+  return value === null || typeof value !== 'object' || Array.isArray(value)
+    ? {}
+    : (value as Record<string, unknown>);
 }
 
-/** All values that one field has had, and those that no other has replaced. */
-export interface FieldHistory {
-  /** In the order of their stamps. */
-  readonly values: FieldValue[];
-  /** Entries that a later author had seen and replaced. */
-  replaced: Set<string> | null;
+/** True when a creating entry gives a value to the field. */
+function gives(creating: Entry, name: string): boolean {
+  return name === CREATE || (name !== REMOVED && Object.hasOwn(partsOf(creating), name));
 }
 
-/** What is known of one item: the history of each of its fields. */
-export interface ItemHistory {
+function valueIn(creating: Entry, name: string): unknown {
+  return name === CREATE ? true : partsOf(creating)[name];
+}
+
+function namesIn(creating: Entry): string[] {
+  return [CREATE, ...Object.keys(partsOf(creating)).filter((name) => name !== CREATE && name !== REMOVED)];
+}
+
+/** What is known of one item: the history of each of its fields. The order of adding entries makes no difference. */
+export class ItemHistory {
   readonly kind: string;
   readonly item: string;
-  readonly fields: Map<string, FieldHistory>;
-}
+  /** A creating entry. It is taken apart only where another entry touches one of its fields. */
+  #whole: Entry | null = null;
+  #fields = new Map<string, FieldHistory>();
 
-export function newItemHistory(kind: string, item: string): ItemHistory {
-  return { kind, item, fields: new Map() };
-}
-
-function record(history: ItemHistory, field: string, entry: Entry, value: unknown): void {
-  let known = history.fields.get(field);
-  if (known === undefined) {
-    known = { values: [], replaced: null };
-    history.fields.set(field, known);
+  constructor(kind: string, item: string) {
+    this.kind = kind;
+    this.item = item;
   }
-  let at = known.values.length;
-  while (at > 0 && known.values[at - 1].entry.id > entry.id) at -= 1;
-  known.values.splice(at, 0, { entry, value });
-  if (entry.seen.length === 0) return;
-  known.replaced ??= new Set();
-  for (const seen of entry.seen) known.replaced.add(seen);
-}
 
-/** Adds an entry to its item. The order in which entries are added makes no difference. */
-export function addToHistory(history: ItemHistory, entry: Entry): void {
-  const { value } = entry;
-  if (entry.field === CREATE && value !== null && typeof value === 'object' && !Array.isArray(value)) {
-    record(history, CREATE, entry, true);
-    for (const [field, part] of Object.entries(value)) record(history, field, entry, part);
-  } else {
-    record(history, entry.field, entry, value);
-  }
-}
-
-/** The values that no other entry has replaced, in the order of their stamps; the last one is shown. */
-export function heads(field: FieldHistory | undefined): readonly FieldValue[] {
-  if (field === undefined) return [];
-  const { values, replaced } = field;
-  return replaced === null ? values : values.filter((v) => !replaced.has(v.entry.id));
-}
-
-/** The value that is shown: the latest head. */
-export function winner(field: FieldHistory | undefined): FieldValue | undefined {
-  if (field === undefined) return undefined;
-  for (let i = field.values.length - 1; i >= 0; i -= 1) {
-    if (!field.replaced?.has(field.values[i].entry.id)) return field.values[i];
-  }
-  return undefined;
-}
-
-/** True when two heads say different things. */
-export function headsDiffer(field: FieldHistory): boolean {
-  if (field.values.length < 2) return false;
-  const open = heads(field);
-  if (open.length < 2) return false;
-  const first = canonicalJson(open[0].value);
-  return open.some((v) => canonicalJson(v.value) !== first);
-}
-
-/** Edits of an item that the authors of its removal had not seen. Moving an item in its list is not an edit. */
-export function editsUnseenByRemoval(history: ItemHistory): FieldValue[] {
-  const removals = heads(history.fields.get(REMOVED)).filter((v) => v.value === true);
-  if (removals.length === 0) return [];
-  const seen = new Set(removals.flatMap((v) => v.entry.seen));
-  const unseen: FieldValue[] = [];
-  for (const [name, field] of history.fields) {
-    if (name === REMOVED || name === ORDER || name === CREATE) continue;
-    for (const head of heads(field)) {
-      if (!seen.has(head.entry.id) && !unseen.some((u) => u.entry.id === head.entry.id)) unseen.push(head);
+  add(entry: Entry): void {
+    if (entry.field !== CREATE) {
+      this.#takenApart(entry.field).add(entry, entry.value);
+    } else if (this.#whole === null) {
+      this.#whole = entry;
+      for (const [name, field] of this.#fields) {
+        if (gives(entry, name)) field.add(entry, valueIn(entry, name));
+      }
+    } else {
+      for (const name of namesIn(entry)) this.#takenApart(name).add(entry, valueIn(entry, name));
     }
   }
-  return unseen;
-}
 
-/** True when the item was created, and not removed by someone who had seen all of it. */
-export function isPresent(history: ItemHistory): boolean {
-  if (heads(history.fields.get(CREATE)).length === 0) return false;
-  const removals = heads(history.fields.get(REMOVED));
-  if (removals.length === 0 || removals.some((v) => v.value !== true)) return true;
-  return editsUnseenByRemoval(history).length > 0;
-}
+  /** Forgets all entries. */
+  clear(): void {
+    this.#whole = null;
+    this.#fields.clear();
+  }
 
-/** Ids of everything of the item that is current: what a removal must name as seen. */
-export function currentEntries(history: ItemHistory): string[] {
-  const ids = new Set<string>();
-  for (const field of history.fields.values()) for (const head of heads(field)) ids.add(head.entry.id);
-  return [...ids].sort();
+  /** True for a field that only the creating entry gave a value. */
+  #isUntouched(name: string): boolean {
+    return this.#whole !== null && !this.#fields.has(name) && gives(this.#whole, name);
+  }
+
+  /** The history of a field as an object of its own. */
+  #takenApart(name: string): FieldHistory {
+    let field = this.#fields.get(name);
+    if (field === undefined) {
+      field = new FieldHistory();
+      if (this.#whole !== null && gives(this.#whole, name))
+        field.add(this.#whole, valueIn(this.#whole, name));
+      this.#fields.set(name, field);
+    }
+    return field;
+  }
+
+  /** Names of all fields that ever had a value, sorted. */
+  get fieldNames(): string[] {
+    const whole = this.#whole === null ? [] : namesIn(this.#whole);
+    return [...new Set([...whole, ...this.#fields.keys()])].sort();
+  }
+
+  /** The history of one field, or undefined where it never had a value. */
+  field(name: string): FieldHistory | undefined {
+    return this.#isUntouched(name) ? this.#takenApart(name) : this.#fields.get(name);
+  }
+
+  /** The shown value of a field; undefined where it never had one. */
+  shown(name: string): unknown {
+    if (this.#isUntouched(name)) return valueIn(this.#whole as Entry, name);
+    return this.#fields.get(name)?.shown.value;
+  }
+
+  /** The shown values of all fields but some; a field that was taken away is left out. */
+  shownWithout(left: ReadonlySet<string>): Record<string, unknown> {
+    const values: Record<string, unknown> = {};
+    const put = (name: string, value: unknown) => {
+      if (value !== null && !left.has(name)) values[name] = value;
+    };
+    const whole = this.#whole === null ? {} : partsOf(this.#whole);
+    for (const name of Object.keys(whole)) if (!this.#fields.has(name)) put(name, whole[name]);
+    for (const [name, field] of this.#fields) put(name, field.shown.value);
+    return values;
+  }
+
+  /** Names of the fields in which people disagree, sorted. */
+  get disputed(): string[] {
+    const names: string[] = [];
+    for (const [name, field] of this.#fields) if (field.disagrees) names.push(name);
+    return names.sort();
+  }
+
+  /** Entries that remove the item and that no other has replaced. */
+  get removals(): Entry[] {
+    const heads = this.#fields.get(REMOVED)?.heads ?? [];
+    return heads.filter((head) => head.value === true).map((head) => head.entry);
+  }
+
+  /** Edits that no author of a removal had seen, in the order of their stamps. Moving in the list is not an edit. */
+  get editsUnseenByRemovals(): Entry[] {
+    const removals = this.removals;
+    if (removals.length === 0) return [];
+    const seen = new Set(removals.flatMap((entry) => entry.seen));
+    return this.#current((name) => !NO_EDIT.has(name)).filter((entry) => !seen.has(entry.id));
+  }
+
+  get isCreated(): boolean {
+    return this.#whole !== null;
+  }
+
+  /** True when the item was created, and not removed by people who together had seen all of it. */
+  get isPresent(): boolean {
+    if (this.#whole === null) return false;
+    const heads = this.#fields.get(REMOVED)?.heads ?? [];
+    if (heads.length === 0 || heads.some((head) => head.value !== true)) return true;
+    return this.editsUnseenByRemovals.length > 0;
+  }
+
+  /** Stamps of everything of the item that is current: what a removal must name as seen. */
+  get currentStamps(): string[] {
+    return this.#current(() => true).map((entry) => entry.id);
+  }
+
+  #current(counts: (name: string) => boolean): Entry[] {
+    const found = new Map<string, Entry>();
+    for (const [name, field] of this.#fields) {
+      if (counts(name)) for (const { entry } of field.heads) found.set(entry.id, entry);
+    }
+    const whole = this.#whole;
+    if (whole !== null && namesIn(whole).some((name) => this.#isUntouched(name) && counts(name))) {
+      found.set(whole.id, whole);
+    }
+    return [...found.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+  }
 }

@@ -1,15 +1,24 @@
-import { issuesOf, type RecordIssue } from '../issues.ts';
+import type * as z from 'zod';
+import { issuesOf, pathText, type RecordIssue, shown } from '../issues.ts';
 import { CREATE, ORDER, REMOVED } from './entry.ts';
-import { type ItemHistory, winner } from './item-history.ts';
+import type { FieldHistory } from './field-history.ts';
+import type { ItemHistory } from './item-history.ts';
 import type { ItemKind } from './item-kinds.ts';
+import { fieldSchema } from './item-schema.ts';
+import { isOrderKey } from './order-key.ts';
 
 const BOOKKEEPING = new Set([CREATE, ORDER, REMOVED]);
 
 /** An item as the job shows it, or why it cannot be shown. */
 export interface ItemValue {
   readonly value: Record<string, unknown> | null;
+  /** The key that places it in its list; empty, which is before all others, where it has none that sorts. */
+  readonly order: string;
   readonly issues: readonly RecordIssue[];
 }
+
+/** An item that the job does not show. */
+export const ABSENT: ItemValue = { value: null, order: '', issues: [] };
 
 /**
  * Folds one item to the value that the job shows. A field whose shown value breaks the schema falls back to its newest
@@ -17,35 +26,49 @@ export interface ItemValue {
  * is taken from the log.
  */
 export function itemValue(history: ItemHistory, kind: ItemKind): ItemValue {
-  const raw: Record<string, unknown> = kind.single ? {} : { id: history.item };
-  for (const [name, field] of history.fields) {
-    if (BOOKKEEPING.has(name)) continue;
-    const shown = winner(field);
-    if (shown !== undefined && shown.value !== null) raw[name] = shown.value;
-  }
-  const first = kind.schema.safeParse(raw);
-  if (first.success) return { value: first.data, issues: [] };
+  const raw = history.shownWithout(BOOKKEEPING);
+  if (!kind.single) raw.id = history.item;
+  const key = history.shown(ORDER);
+  const order = isOrderKey(key) ? key : '';
+  const parsed = kind.schema.safeParse(raw);
+  if (parsed.success && (order === key || key === undefined))
+    return { value: parsed.data, order, issues: [] };
 
-  const prefix = [kind.path.join('.'), history.item];
-  const issues = issuesOf(first.error, raw, prefix);
-  for (const issue of first.error.issues) {
-    const unknownKeys = issue.code === 'unrecognized_keys' && issue.path.length === 0 ? issue.keys : [];
-    for (const key of unknownKeys) delete raw[key];
-    const name = issue.path[0];
-    if (typeof name === 'string') fallBack(history, kind, raw, name);
+  const path = [...kind.path, history.item];
+  const issues = parsed.success ? [] : issuesOf(parsed.error, raw, path);
+  if (order !== key && key !== undefined) {
+    issues.push({
+      path: pathText([...path, ORDER]),
+      found: shown(key),
+      expected: 'a key that sorts, like a0 or a0V',
+    });
   }
-  const second = kind.schema.safeParse(raw);
-  return { value: second.success ? second.data : null, issues };
+  const value = parsed.success ? parsed.data : mended(history, kind, raw, parsed.error);
+  return { value, order, issues };
 }
 
-function fallBack(history: ItemHistory, kind: ItemKind, raw: Record<string, unknown>, name: string): void {
-  delete raw[name];
-  const schema = kind.schema.shape[name];
-  const values = history.fields.get(name)?.values ?? [];
-  for (let i = values.length - 1; i >= 0; i -= 1) {
-    if (schema?.safeParse(values[i].value).success) {
-      raw[name] = values[i].value;
-      return;
+/** The item with older values where newer ones break the schema, or null when that is not enough. */
+function mended(
+  history: ItemHistory,
+  kind: ItemKind,
+  raw: Record<string, unknown>,
+  error: z.ZodError,
+): Record<string, unknown> | null {
+  for (const issue of error.issues) {
+    const names =
+      issue.code === 'unrecognized_keys' && issue.path.length === 0 ? issue.keys : [issue.path[0]];
+    for (const name of names) {
+      if (typeof name !== 'string') continue;
+      const fits = newestThatFits(history.field(name), fieldSchema(kind, name));
+      if (fits === null) delete raw[name];
+      else raw[name] = fits;
     }
   }
+  const parsed = kind.schema.safeParse(raw);
+  return parsed.success ? parsed.data : null;
+}
+
+function newestThatFits(field: FieldHistory | undefined, schema: z.ZodType | undefined): unknown {
+  const fits = field?.values.findLast(({ value }) => schema?.safeParse(value ?? undefined).success);
+  return fits?.value ?? null;
 }

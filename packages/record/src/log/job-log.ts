@@ -1,23 +1,24 @@
-import { canonicalJson } from '../canonical.ts';
-import { issuesOf, pathText, type RecordIssue } from '../issues.ts';
+import type { RecordIssue } from '../issues.ts';
 import { viewInCurrentVersion } from '../migrations/migrate.ts';
-import { type Job, RECORD_VERSION } from '../schema/job.ts';
+import { RECORD_VERSION } from '../schema/job.ts';
+import { assembleJob, type FoldedJob } from './assemble-job.ts';
 import { type Disagreement, disagreementsOf } from './disagreement.ts';
-import { Entry, ORDER } from './entry.ts';
-import { addToHistory, type ItemHistory, isPresent, newItemHistory, winner } from './item-history.ts';
-import { ITEM_KINDS } from './item-kinds.ts';
-import { itemValue } from './item-value.ts';
+import type { Entry } from './entry.ts';
+import { type AddOutcome, EntrySet } from './entry-set.ts';
+import { ItemHistory } from './item-history.ts';
+import { itemKind } from './item-schema.ts';
+import { ABSENT, itemValue } from './item-value.ts';
 import { SortedItems } from './sorted-items.ts';
 
-/** The job that a log folds to. Without a header and a plan there is none yet. */
-export interface FoldedJob {
-  readonly job: Job | null;
-  /** Parts that break the schema and are left out or shown with an older value; missing parts. */
-  readonly issues: readonly RecordIssue[];
-}
+/** What an item adds to the answers about the whole log, by item. */
+type ByItem<T> = Map<ItemHistory, readonly T[]>;
 
-/** What adding an entry did: `known` means that this very entry was there already. */
-export type AddOutcome = 'added' | 'known' | 'clash';
+function inOrder<T>(found: ByItem<T>): T[] {
+  const items = [...found.keys()].sort((a, b) =>
+    a.kind !== b.kind ? (a.kind < b.kind ? -1 : 1) : a.item < b.item ? -1 : 1,
+  );
+  return items.flatMap((item) => found.get(item) as readonly T[]);
+}
 
 /**
  * The log of one job and its fold. Entries may be added in any order, any number of times. Two different entries with
@@ -25,15 +26,16 @@ export type AddOutcome = 'added' | 'known' | 'clash';
  */
 export class JobLog {
   readonly jobId: string;
-  #entries = new Map<string, Entry>();
-  #clashes = new Map<string, Entry[]>();
-  #items = new Map<string, ItemHistory>();
+  #entries = new EntrySet();
+  #items = new Map<string, Map<string, ItemHistory>>();
   #lists = new Map<string, SortedItems>();
   #singles = new Map<string, Record<string, unknown>>();
-  #issues = new Map<string, readonly RecordIssue[]>();
-  #disagreements = new Map<string, readonly Disagreement[]>();
-  #dirty = new Set<string>();
-  #newest: string | null = null;
+  #issues: ByItem<RecordIssue> = new Map();
+  #disagreements: ByItem<Disagreement> = new Map();
+  /** Items that have changed since the last fold. */
+  #changed = new Set<ItemHistory>();
+  /** Items whose history holds an entry that no longer counts. */
+  #stale = new Set<ItemHistory>();
   #folded: FoldedJob | null = null;
 
   constructor(jobId: string, entries: Iterable<Entry> = []) {
@@ -43,25 +45,22 @@ export class JobLog {
 
   /** Number of entries, clashing ones included. */
   get size(): number {
-    let clashing = 0;
-    for (const list of this.#clashes.values()) clashing += list.length;
-    return this.#entries.size + clashing;
+    return this.#entries.size;
   }
 
-  /** The greatest stamp in the log, or null. */
-  get newestStamp(): string | null {
-    return this.#newest;
+  /** The greatest stamp in the log that claims no later time than `untilMs`, or null. */
+  newestStamp(untilMs = Number.POSITIVE_INFINITY): string | null {
+    return this.#entries.newestStamp(untilMs);
   }
 
   /** Every entry in the order of their stamps. This is what is stored and sent. */
   entries(): Entry[] {
-    const all = [...this.#entries.values(), ...[...this.#clashes.values()].flat()];
-    return all.sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+    return this.#entries.all();
   }
 
-  /** Entries that share their identity with a different entry. */
+  /** Entries that share their identity with a different entry and do not count. */
   clashes(): Entry[] {
-    return [...this.#clashes.values()].flat();
+    return this.#entries.clashes();
   }
 
   /**
@@ -74,156 +73,105 @@ export class JobLog {
         `entry ${entry.id} is of record version ${entry.version}; this program knows ${RECORD_VERSION}`,
       );
     }
-    const same = this.#entries.get(entry.id);
-    if (same !== undefined) return this.#addAgain(same, entry);
-    this.#entries.set(entry.id, entry);
-    if (this.#newest === null || entry.id > this.#newest) this.#newest = entry.id;
-    this.#place(entry);
-    return 'added';
-  }
-
-  #addAgain(same: Entry, entry: Entry): AddOutcome {
-    const text = canonicalJson(entry);
-    const others = this.#clashes.get(entry.id) ?? [];
-    if (canonicalJson(same) === text || others.some((o) => canonicalJson(o) === text)) return 'known';
-    const kept = [same, ...others, entry].sort((a, b) => (canonicalJson(a) < canonicalJson(b) ? -1 : 1));
-    this.#entries.set(entry.id, kept[0]);
-    this.#clashes.set(entry.id, kept.slice(1));
-    if (kept[0] !== same) this.#rebuild(same, kept[0]);
-    return 'clash';
-  }
-
-  #rebuild(...changed: Entry[]): void {
-    const keys = new Set(changed.map((e) => `${e.kind}/${e.item}`));
-    for (const key of keys) this.#items.delete(key);
-    for (const e of this.#entries.values()) if (keys.has(`${e.kind}/${e.item}`)) this.#place(e);
-    for (const key of keys) this.#dirty.add(key);
-    this.#folded = null;
-  }
-
-  #place(entry: Entry): void {
-    const view = viewInCurrentVersion(entry);
-    const key = `${view.kind}/${view.item}`;
-    let history = this.#items.get(key);
-    if (history === undefined) {
-      history = newItemHistory(view.kind, view.item);
-      this.#items.set(key, history);
+    const { outcome, displaced } = this.#entries.add(entry);
+    if (outcome === 'added') {
+      const view = viewInCurrentVersion(entry);
+      const history = this.#historyOf(view);
+      history.add(view);
+      this.#changed.add(history);
+    } else if (displaced !== null) {
+      for (const one of [displaced, entry]) this.#stale.add(this.#historyOf(viewInCurrentVersion(one)));
     }
-    addToHistory(history, view);
-    this.#dirty.add(key);
-    this.#folded = null;
+    return outcome;
+  }
+
+  #historyOf({ kind, item }: Entry): ItemHistory {
+    let ofKind = this.#items.get(kind);
+    if (ofKind === undefined) {
+      ofKind = new Map();
+      this.#items.set(kind, ofKind);
+    }
+    let history = ofKind.get(item);
+    if (history === undefined) {
+      history = new ItemHistory(kind, item);
+      ofKind.set(item, history);
+    }
+    return history;
+  }
+
+  /** Builds the histories anew that hold an entry which lost against one that it clashes with. */
+  #renewStale(): void {
+    if (this.#stale.size === 0) return;
+    for (const history of this.#stale) {
+      this.#changed.add(history);
+      history.clear();
+    }
+    for (const entry of this.#entries.counting()) {
+      const view = viewInCurrentVersion(entry);
+      const history = this.#historyOf(view);
+      if (this.#stale.has(history)) history.add(view);
+    }
+    this.#stale.clear();
   }
 
   /** History of one item, or undefined: who set what, when. */
   history(kind: string, item: string): ItemHistory | undefined {
-    return this.#items.get(`${kind}/${item}`);
+    this.#renewStale();
+    return this.#items.get(kind)?.get(item);
   }
 
   /** Everything that waits for a person, in a fixed order. */
   disagreements(): Disagreement[] {
     this.fold();
-    return [...this.#disagreements.keys()].sort().flatMap((key) => this.#disagreements.get(key) ?? []);
+    return inOrder(this.#disagreements);
   }
 
-  /** List of the items of a kind with their order keys, as shown. */
-  order(kind: string): readonly { item: string; order: string }[] {
+  /** The list of a kind of item as it is shown. */
+  list(kind: string): SortedItems {
     this.fold();
-    return this.#lists.get(kind)?.keys() ?? [];
+    return this.#listOf(kind);
   }
 
   /** The job as it stands. Only what changed since the last call is worked out anew. */
   fold(): FoldedJob {
-    if (this.#folded !== null && this.#dirty.size === 0) return this.#folded;
-    for (const key of this.#dirty) this.#refresh(key);
+    this.#renewStale();
+    if (this.#folded !== null && this.#changed.size === 0) return this.#folded;
+    for (const history of this.#changed) this.#refresh(history);
     for (const list of this.#lists.values()) list.settle();
-    this.#dirty.clear();
-    this.#folded = this.#assemble();
+    this.#changed.clear();
+    this.#folded = assembleJob(this.jobId, this.#singles, this.#lists, inOrder(this.#issues));
     return this.#folded;
   }
 
-  #refresh(key: string): void {
-    const slash = key.indexOf('/');
-    const kindName = key.slice(0, slash);
-    const item = key.slice(slash + 1);
-    const kind = ITEM_KINDS[kindName];
-    this.#issues.delete(key);
-    this.#disagreements.delete(key);
-    const history = this.#items.get(key);
-    if (kind === undefined) {
-      this.#issues.set(key, [
-        { path: key, found: kindName, expected: 'a kind of item that this program knows' },
+  #refresh(history: ItemHistory): void {
+    const { kind: name, item } = history;
+    const kind = itemKind(name);
+    this.#issues.delete(history);
+    this.#disagreements.delete(history);
+    if (kind === undefined || (kind.single && item !== name)) {
+      const expected =
+        kind === undefined ? 'a kind of item that this program knows' : `${name}, of which a job has one`;
+      this.#issues.set(history, [
+        { path: `${name}.${item}`, found: kind === undefined ? name : item, expected },
       ]);
       return;
     }
-    const open = history === undefined ? [] : disagreementsOf(history);
-    if (open.length > 0) this.#disagreements.set(key, open);
-    const present = history !== undefined && isPresent(history);
-    const { value, issues } = present ? itemValue(history, kind) : { value: null, issues: [] };
-    if (issues.length > 0) this.#issues.set(key, issues);
-    if (kind.single) {
-      if (value === null || item !== kindName) this.#singles.delete(kindName);
-      else this.#singles.set(kindName, value);
-      return;
-    }
-    let list = this.#lists.get(kindName);
+    const present = history.isPresent;
+    const open = present ? disagreementsOf(history, kind) : [];
+    if (open.length > 0) this.#disagreements.set(history, open);
+    const { value, order, issues } = present ? itemValue(history, kind) : ABSENT;
+    if (issues.length > 0) this.#issues.set(history, issues);
+    if (!kind.single) this.#listOf(name).put(item, order, value);
+    else if (value === null) this.#singles.delete(name);
+    else this.#singles.set(name, value);
+  }
+
+  #listOf(kind: string): SortedItems {
+    let list = this.#lists.get(kind);
     if (list === undefined) {
       list = new SortedItems();
-      this.#lists.set(kindName, list);
+      this.#lists.set(kind, list);
     }
-    const order = winner(history?.fields.get(ORDER))?.value;
-    list.put(item, typeof order === 'string' ? order : '', value);
+    return list;
   }
-
-  #assemble(): FoldedJob {
-    const issues = [...this.#issues.keys()].sort().flatMap((key) => this.#issues.get(key) ?? []);
-    const header = this.#singles.get('header');
-    const plan = this.#singles.get('plan');
-    if (header === undefined)
-      issues.push({ path: 'header', found: 'nothing', expected: 'a header with a title' });
-    if (plan === undefined)
-      issues.push({ path: 'plan', found: 'nothing', expected: 'a plan with an outline and a ground' });
-    if (header === undefined || plan === undefined) return { job: null, issues };
-    const job: Record<string, unknown> = {
-      format: 'undercroft-job',
-      version: RECORD_VERSION,
-      id: this.jobId,
-    };
-    for (const [name, kind] of Object.entries(ITEM_KINDS)) {
-      const section = kind.path[0];
-      if (kind.single) {
-        job[section] = { ...(job[section] as object), ...(this.#singles.get(name) ?? defaultsOf(name)) };
-        continue;
-      }
-      const items = this.#lists.get(name)?.values() ?? [];
-      if (kind.path.length === 1) job[section] = items;
-      else job[section] = { ...(job[section] as object), [kind.path[1]]: items };
-    }
-    return { job: job as unknown as Job, issues };
-  }
-}
-
-function defaultsOf(single: string): Record<string, unknown> {
-  const parsed = ITEM_KINDS[single].schema.safeParse({});
-  return parsed.success ? parsed.data : {};
-}
-
-/** Checks foreign entries. All faults are collected; either every entry is well formed or none is given. */
-export function readEntries(raw: unknown): { entries: Entry[] } | { issues: RecordIssue[] } {
-  if (!Array.isArray(raw)) {
-    return { issues: [{ path: 'entries', found: typeof raw, expected: 'a list of entries' }] };
-  }
-  const entries: Entry[] = [];
-  const issues: RecordIssue[] = [];
-  raw.forEach((one, index) => {
-    const parsed = Entry.safeParse(one);
-    if (!parsed.success) issues.push(...issuesOf(parsed.error, one, ['entries', index]));
-    else if (parsed.data.version > RECORD_VERSION) {
-      issues.push({
-        path: pathText(['entries', index, 'version']),
-        found: String(parsed.data.version),
-        expected: `a record version up to ${RECORD_VERSION}; open this job with a newer program`,
-      });
-    } else entries.push(parsed.data);
-  });
-  return issues.length > 0 ? { issues } : { entries };
 }

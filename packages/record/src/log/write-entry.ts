@@ -1,12 +1,13 @@
-import { generateKeyBetween } from 'fractional-indexing';
-import { issuesOf, type RecordIssue } from '../issues.ts';
+import { canonicalJson } from '../canonical.ts';
+import { firstIssues, issuesOf, pathText, type RecordIssue, shown } from '../issues.ts';
 import { RECORD_VERSION } from '../schema/job.ts';
-import { nextStamp } from './clock.ts';
-import type { Side } from './disagreement.ts';
+import { FOLLOW_LIMIT_MS, nextStamp } from './clock.ts';
+import type { Disagreement, Side } from './disagreement.ts';
 import { CREATE, Entry, ORDER, REMOVED } from './entry.ts';
-import { currentEntries, heads } from './item-history.ts';
-import { ITEM_KINDS } from './item-kinds.ts';
+import { ITEM_KINDS, type ItemKind } from './item-kinds.ts';
+import { fieldSchema, itemKind } from './item-schema.ts';
 import type { JobLog } from './job-log.ts';
+import { keyBetween } from './order-key.ts';
 
 /** Who writes, on which device, and what time the device shows. */
 export interface Author {
@@ -19,118 +20,127 @@ export interface Author {
 }
 
 /** What a person does to one item. */
-export type Change =
+export type Change = { readonly kind: string; readonly item: string } & (
   | {
       readonly do: 'create';
-      readonly kind: string;
-      readonly item: string;
       readonly value: Record<string, unknown>;
+      /** The item that it comes to stand behind in its list; null: first; left out: last. */
       readonly after?: string | null;
     }
-  | {
-      readonly do: 'set';
-      readonly kind: string;
-      readonly item: string;
-      readonly field: string;
-      readonly value: unknown;
-    }
-  | { readonly do: 'move'; readonly kind: string; readonly item: string; readonly after: string | null }
-  | { readonly do: 'remove' | 'restore'; readonly kind: string; readonly item: string }
-  | {
-      readonly do: 'settle';
-      readonly kind: string;
-      readonly item: string;
-      readonly field: string;
-      readonly value: unknown;
-    };
+  | { readonly do: 'set'; readonly field: string; readonly value: unknown }
+  | { readonly do: 'move'; readonly after: string | null }
+  | { readonly do: 'remove' | 'restore' }
+);
 
-/** Key that puts an item behind `after` (null: first; undefined: last) in the list as it is shown. */
-function orderKey(log: JobLog, kind: string, item: string, after: string | null | undefined): string {
-  const others = log.order(kind).filter((slot) => slot.item !== item);
-  if (after === undefined) return generateKeyBetween(others.at(-1)?.order || null, null);
-  const at = after === null ? -1 : others.findIndex((slot) => slot.item === after);
-  const low = others[at]?.order || null;
-  // Two devices may have made the same key; the next greater one bounds the gap.
-  const high = others.slice(at + 1).find((slot) => low === null || slot.order > low)?.order ?? null;
-  return generateKeyBetween(low, high);
+function faultsOfCreate(log: JobLog, kind: ItemKind, change: Change & { do: 'create' }): RecordIssue[] {
+  const { item, value, after } = change;
+  const path = pathText([...kind.path, item]);
+  if (kind.single && item !== change.kind) {
+    return [{ path, found: shown(item), expected: `${change.kind}, of which a job has one` }];
+  }
+  if (log.history(change.kind, item)?.isCreated) {
+    return [{ path, found: 'an item of this id', expected: 'an id that is not in use' }];
+  }
+  if (Object.hasOwn(value, 'id'))
+    return [{ path, found: 'an id in the value', expected: 'the id as item only' }];
+  const parsed = kind.schema.safeParse(kind.single ? value : { ...value, id: item });
+  if (!parsed.success) return issuesOf(parsed.error, value, [...kind.path, item]);
+  return kind.single || typeof after !== 'string' ? [] : faultsOfPlace(log, change.kind, path, after);
 }
 
+function faultsOfPlace(log: JobLog, kind: string, path: string, after: string): RecordIssue[] {
+  if (log.list(kind).has(after)) return [];
+  return [
+    { path, found: `a place behind ${shown(after)}`, expected: 'a place behind an item of the same list' },
+  ];
+}
+
+function faultsOfSet(kind: ItemKind, change: Change & { do: 'set' }): RecordIssue[] {
+  const path = [...kind.path, change.item];
+  const schema = change.field === 'id' ? undefined : fieldSchema(kind, change.field);
+  if (schema === undefined) {
+    return [{ path: pathText(path), found: shown(change.field), expected: `a field of ${change.kind}` }];
+  }
+  const parsed = schema.safeParse(change.value ?? undefined);
+  return parsed.success ? [] : issuesOf(parsed.error, change.value, [...path, change.field]);
+}
+
+function faultsOf(log: JobLog, change: Change): RecordIssue[] {
+  const kind = itemKind(change.kind);
+  if (kind === undefined) {
+    return [
+      { path: 'kind', found: shown(change.kind), expected: `one of ${Object.keys(ITEM_KINDS).join(', ')}` },
+    ];
+  }
+  if (change.do === 'create') return faultsOfCreate(log, kind, change);
+  const history = log.history(change.kind, change.item);
+  const path = pathText([...kind.path, change.item]);
+  if (change.do === 'restore' ? history?.isCreated !== true : history?.isPresent !== true) {
+    return [{ path, found: 'nothing', expected: 'an item that is there' }];
+  }
+  if (change.do === 'set') return faultsOfSet(kind, change);
+  if (kind.single) return [{ path, found: change.kind, expected: 'an item of a list' }];
+  if (change.do !== 'move' || change.after === null) return [];
+  if (change.after === change.item)
+    return [{ path, found: 'a place behind itself', expected: 'another item' }];
+  return faultsOfPlace(log, change.kind, path, change.after);
+}
+
+/** The field that a change sets, its value, and the stamps of what its author had seen of it. */
 function partsOf(log: JobLog, change: Change): { field: string; value: unknown; seen: string[] } {
   const history = log.history(change.kind, change.item);
-  const seenOf = (field: string) => heads(history?.fields.get(field)).map((v) => v.entry.id);
+  const seenOf = (field: string) => (history?.field(field)?.heads ?? []).map((head) => head.entry.id);
+  const keyBehind = (after: string | null | undefined) => {
+    const { low, high } = log.list(change.kind).gap(after, change.item);
+    return keyBetween(low, high);
+  };
   switch (change.do) {
     case 'create': {
-      const single = ITEM_KINDS[change.kind]?.single === true;
-      const order = single ? {} : { [ORDER]: orderKey(log, change.kind, change.item, change.after) };
-      return { field: CREATE, value: { ...change.value, ...order }, seen: [] };
+      const single = itemKind(change.kind)?.single === true;
+      const value = single ? change.value : { ...change.value, [ORDER]: keyBehind(change.after) };
+      return { field: CREATE, value, seen: [] };
     }
     case 'set':
-    case 'settle':
-      return { field: change.field, value: change.value, seen: seenOf(change.field) };
+      return { field: change.field, value: change.value ?? null, seen: seenOf(change.field) };
     case 'move':
-      return {
-        field: ORDER,
-        value: orderKey(log, change.kind, change.item, change.after),
-        seen: seenOf(ORDER),
-      };
+      return { field: ORDER, value: keyBehind(change.after), seen: seenOf(ORDER) };
     case 'remove':
-      return { field: REMOVED, value: true, seen: history === undefined ? [] : currentEntries(history) };
+      return { field: REMOVED, value: true, seen: history?.currentStamps ?? [] };
     case 'restore':
       return { field: REMOVED, value: false, seen: seenOf(REMOVED) };
   }
 }
 
-function faultsOf(log: JobLog, change: Change): RecordIssue[] {
-  const kind = ITEM_KINDS[change.kind];
-  if (kind === undefined) {
-    return [{ path: 'kind', found: change.kind, expected: `one of ${Object.keys(ITEM_KINDS).join(', ')}` }];
-  }
-  const path = [...kind.path, change.item];
-  if (change.do === 'create') {
-    const parsed = kind.schema.safeParse(kind.single ? change.value : { id: change.item, ...change.value });
-    return parsed.success ? [] : issuesOf(parsed.error, change.value, path);
-  }
-  if (log.history(change.kind, change.item) === undefined) {
-    return [{ path: path.join('.'), found: 'nothing', expected: 'an item that exists' }];
-  }
-  if (change.do === 'set' || change.do === 'settle') {
-    const schema = kind.schema.shape[change.field];
-    if (schema === undefined || change.field === 'id') {
-      return [{ path: path.join('.'), found: change.field, expected: `a field of ${change.kind}` }];
-    }
-    const parsed = schema.safeParse(change.value ?? undefined);
-    return parsed.success ? [] : issuesOf(parsed.error, change.value, [...path, change.field]);
-  }
-  return [];
-}
-
 /**
  * Writes the entry for a change, as its author sees the log now. The entry is not added: store it first, then add it.
- * Takes in a change that breaks the schema with the issues it has, and writes nothing.
+ * For a change that breaks the schema, or of an item that is not there, it writes nothing and gives the issues.
+ * @throws RangeError for an author whose device name or time is none
  */
 export function writeEntry(
   log: JobLog,
   author: Author,
   change: Change,
-): { entry: Entry } | { issues: RecordIssue[] } {
+): { entry: Entry } | { issues: readonly RecordIssue[] } {
   const faults = faultsOf(log, change);
-  if (faults.length > 0) return { issues: faults };
+  if (faults.length > 0) return { issues: firstIssues(faults) };
   const { field, value, seen } = partsOf(log, change);
   const entry = Entry.safeParse({
-    id: nextStamp(log.newestStamp, author.nowMs, author.device),
+    id: nextStamp(log.newestStamp(author.nowMs + FOLLOW_LIMIT_MS), author.nowMs, author.device),
     version: RECORD_VERSION,
     who: author.who,
     deviceTime: author.deviceTime,
     kind: change.kind,
     item: change.item,
     field,
-    value: value === undefined ? null : value,
+    // A copy, as it will be read back: the entry must not change when the caller's object does.
+    value: JSON.parse(canonicalJson(value)),
     seen,
   });
   return entry.success ? { entry: entry.data } : { issues: issuesOf(entry.error, change, ['entry']) };
 }
 
-/** The change that takes one side of a disagreement over a field. */
-export function settleWith(kind: string, item: string, field: string, side: Side): Change {
-  return { do: 'settle', kind, item, field, value: side.value };
+/** The change that settles a disagreement in favor of one of its sides. */
+export function settleWith({ kind, item, field }: Disagreement, side: Side): Change {
+  if (field !== REMOVED) return { do: 'set', kind, item, field, value: side.value };
+  return { do: side.field === REMOVED && side.value === true ? 'remove' : 'restore', kind, item };
 }

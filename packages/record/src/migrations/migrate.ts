@@ -1,5 +1,4 @@
 import type { Entry } from '../log/entry.ts';
-import { RECORD_VERSION } from '../schema/job.ts';
 import { MIGRATIONS } from './list.ts';
 import type { Migration } from './migration.ts';
 
@@ -9,19 +8,15 @@ export function migrateJob(
   version: number,
   migrations: readonly Migration[] = MIGRATIONS,
 ): Record<string, unknown> {
-  let raised = job;
-  for (const step of migrations) {
-    if (step.from >= version) raised = { ...step.job(raised), version: step.from + 1 };
-  }
-  return raised;
+  return migrations
+    .slice(version - 1)
+    .reduce((raised, step) => ({ ...step.job(raised), version: step.from + 1 }), job);
 }
 
 /** An entry as it would have been written in the current version. */
 export function viewInCurrentVersion(entry: Entry, migrations: readonly Migration[] = MIGRATIONS): Entry {
-  if (entry.version === RECORD_VERSION && migrations === MIGRATIONS) return entry;
-  let view = entry;
-  for (const step of migrations) {
-    if (step.from >= entry.version) view = { ...step.entry(view), version: step.from + 1 };
-  }
-  return view;
+  if (entry.version > migrations.length) return entry;
+  return migrations
+    .slice(entry.version - 1)
+    .reduce((view, step) => ({ ...step.entry(view), version: step.from + 1 }), entry);
 }
