@@ -36,6 +36,7 @@ export type CriterionSubject =
  */
 export type CriterionKind = 'code' | 'standard' | 'guide' | 'practice';
 
+/** How a value is held against a limit; `yes` and `no` are answers, `within` takes two limits. */
 export type Comparison = '>=' | '<=' | '>' | '<' | '=' | 'within' | 'yes' | 'no';
 
 /** A limit: the number that is judged, and how it is written in US and in SI units. */

@@ -144,6 +144,7 @@ export const facts = {
   gasSmell: yesNo('Is there a smell of fuel gas?'),
 } as const satisfies Record<string, Fact>;
 
+/** Name of a fact. */
 export type FactKey = keyof typeof facts;
 
 /** What a fact may be. */
