@@ -1,5 +1,6 @@
 import { MINIMUM_OFF_S } from '../dehumidifier/part-load.ts';
 import type { CompiledCase } from './compiled-case.ts';
+import { decayOf } from './decay.ts';
 import {
   capacityKgPerS,
   intakeHumidity,
@@ -9,14 +10,7 @@ import {
   runShareOf,
   SWITCHING_BAND,
 } from './machine.ts';
-import {
-  BELOW_RATING,
-  DEFROSTING,
-  HEAT_MACHINES,
-  MACHINE_KG_PER_S,
-  RUN_SHARE,
-  STARTS_PER_HOUR,
-} from './step-values.ts';
+import { BELOW_RATING, DEFROSTING, MACHINES_W, RUN_SHARE, STARTS_PER_HOUR } from './step-values.ts';
 
 /** Mass ratio of water vapor to dry air. */
 export const MASS_RATIO = 0.621945;
@@ -90,7 +84,7 @@ export function balanceAir(c: CompiledCase, b: AirBalance): void {
   }
   const full = first < b.removal.length;
   const x = conductance / capacity;
-  const decay = x > 40 ? 0 : Math.exp(-x);
+  const decay = decayOf(x);
   const held = x > 1e-5 ? (1 - decay) / x : 1 - 0.5 * x;
   const second = x > 1e-5 ? (1 - held) / x : 0.5 - x / 6;
   if (full) {
@@ -178,8 +172,7 @@ function scaleRemoval(b: AirBalance, to: number): void {
 
 /** Power, running time and starts of the machines for the removal that the balance found. */
 export function runMachines(c: CompiledCase, b: AirBalance, values: Float64Array): void {
-  values[MACHINE_KG_PER_S] = b.machineKgPerS;
-  values[HEAT_MACHINES] = 0;
+  values[MACHINES_W] = 0;
   values[RUN_SHARE] = 0;
   values[STARTS_PER_HOUR] = 0;
   values[DEFROSTING] = 0;
@@ -206,5 +199,5 @@ export function runMachines(c: CompiledCase, b: AirBalance, values: Float64Array
     if (isDefrosting(machine, b.airC)) values[DEFROSTING] = 1;
     if (b.airC < RATING_FLOOR_C) values[BELOW_RATING] = 1;
   }
-  values[HEAT_MACHINES] = watts;
+  values[MACHINES_W] = watts;
 }

@@ -1,8 +1,8 @@
 import type { CompiledCase } from './compiled-case.ts';
-import { HEAT_PATHS, WATER_PATHS } from './places.ts';
+import { WATER_PATHS } from './places.ts';
 import type { Recorder } from './recorder.ts';
 import type { SpaceState } from './state.ts';
-import { HEAT, VALUES, WATER } from './step-values.ts';
+import { HEAT_GROSS_W, HEAT_NET_W, SUMMED, WATER } from './step-values.ts';
 
 /** What is missing in the books of the year, as a share of all that moved. Rounding is some 1e-13. */
 export interface Closure {
@@ -29,7 +29,7 @@ export function waterClosure(c: CompiledCase, r: Recorder, start: SpaceState, en
 /** A rate (per second) summed over the year. */
 export function yearTotal(r: Recorder, place: number): number {
   let sum = 0;
-  for (let month = 0; month < 12; month++) sum += r.months[month * VALUES + place]!;
+  for (let month = 0; month < 12; month++) sum += r.months[month * SUMMED + place]!;
   return 3600 * sum;
 }
 
@@ -45,18 +45,14 @@ function waterHeld(c: CompiledCase, state: SpaceState): number {
 /** The same, each month by its size whichever way it went. */
 function yearMoved(r: Recorder, place: number): number {
   let sum = 0;
-  for (let month = 0; month < 12; month++) sum += Math.abs(r.months[month * VALUES + place]!);
+  for (let month = 0; month < 12; month++) sum += Math.abs(r.months[month * SUMMED + place]!);
   return 3600 * sum;
 }
 
 /** (in − out − stored)/moved for the heat of air and soil; heat under way to the next step counts as stored. */
 export function energyClosure(c: CompiledCase, r: Recorder, start: SpaceState, end: SpaceState): number {
-  let net = 0;
-  let moved = 0;
-  HEAT_PATHS.forEach((_, i) => {
-    net += yearTotal(r, HEAT + i);
-    moved += yearMoved(r, HEAT + i);
-  });
+  const net = yearTotal(r, HEAT_NET_W);
+  const moved = yearTotal(r, HEAT_GROSS_W);
   const underWay = (state: SpaceState) => (state.airHeatW + state.soilHeatW) * r.seconds;
   const stored = heatHeld(c, end) + underWay(end) - heatHeld(c, start) - underWay(start);
   return moved > 0 ? (net - stored) / (moved + Math.abs(stored)) : 0;

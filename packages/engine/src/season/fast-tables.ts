@@ -1,3 +1,4 @@
+import { dewPointC } from '../psychrometrics/dew-point.ts';
 import { saturationPressurePa } from '../psychrometrics/saturation-pressure.ts';
 import { equilibriumRelativeHumidity } from '../wood/equilibrium.ts';
 
@@ -82,21 +83,22 @@ export function woodTable(): Float64Array {
  * inverse by less than 0.001 of relative humidity (held by a test); 1 with slope 0 for wood that is wetter than any air
  * makes it.
  * @param temperaturesC read from place `first` on
- * @param slopes receives d(relative humidity)/d(moisture content)
+ * @param out receives the humidity at `to`, then `stride` on for each piece; the slope d(humidity)/d(content) follows it
  */
 export function tableWoodHumidities(
   table: Float64Array,
   temperaturesC: Float64Array,
   first: number,
   moistureContents: Float64Array,
-  humidities: Float64Array,
-  slopes: Float64Array,
+  out: Float64Array,
+  to: number,
+  stride: number,
 ): void {
-  for (let site = 0; site < moistureContents.length; site++) {
+  for (let site = 0, at = to; site < moistureContents.length; site++, at += stride) {
     const x = moistureContents[site]! * WOOD_CELLS_PER_UNIT;
     if (x >= WOOD_CELLS) {
-      humidities[site] = 1;
-      slopes[site] = 0;
+      out[at] = 1;
+      out[at + 1] = 0;
       continue;
     }
     const i = x > 0 ? x | 0 : 0;
@@ -106,26 +108,41 @@ export function tableWoodHumidities(
     const row = y | 0;
     const k = row * WOOD_ROW + i;
     const fy = y - row;
-    const low = table[k]! + fy * (table[k + WOOD_ROW]! - table[k]!);
-    const high = table[k + 1]! + fy * (table[k + WOOD_ROW + 1]! - table[k + 1]!);
-    humidities[site] = low + (x - i) * (high - low);
-    slopes[site] = (high - low) * WOOD_CELLS_PER_UNIT;
+    const cold = table[k]!;
+    const coldNext = table[k + 1]!;
+    const low = cold + fy * (table[k + WOOD_ROW]! - cold);
+    const high = coldNext + fy * (table[k + WOOD_ROW + 1]! - coldNext);
+    out[at] = low + (x - i) * (high - low);
+    out[at + 1] = (high - low) * WOOD_CELLS_PER_UNIT;
   }
 }
 
+const DEW_CELLS_PER_ROOT = 50;
+const DEW_CELLS = 800;
+const DEW_LOWEST_C = -100;
+
+let dewPoints: Float64Array | undefined;
+
+/** Dew points over the fourth root of the vapor pressure, on which they lie nearly straight; −100 °C for less. */
+export function dewPointTable(): Float64Array {
+  if (dewPoints === undefined) {
+    const table = new Float64Array(DEW_CELLS + 1).fill(DEW_LOWEST_C);
+    for (let i = 1; i <= DEW_CELLS; i++) {
+      const found = dewPointC((i / DEW_CELLS_PER_ROOT) ** 4);
+      if (found > DEW_LOWEST_C) table[i] = found;
+    }
+    dewPoints = table;
+  }
+  return dewPoints;
+}
+
 /**
- * Dew point (frost point below 0.01 °C) of the vapor pressure at place `from`, put at place `to`: the Magnus form,
- * corrected once on the table, good to about 0.01 K from −40 to 60 °C.
+ * Dew point (frost point below 0.01 °C) of the vapor pressure at place `from`, put at place `to`; good to 0.01 K from −30 to
+ * 80 °C (held by a test), at most 89 °C.
  */
-export function tableDewPoints(table: Float64Array, values: Float64Array, from: number, to: number): void {
-  const vaporPa = values[from]!;
-  const x = Math.log(vaporPa / 611.2);
-  const start = x < 0 ? (272.62 * x) / (22.46 - x) : (243.12 * x) / (17.62 - x);
-  const at = (start - PRESSURE_LOW_C) * PRESSURE_PER_K;
-  let i = at | 0;
-  if (i < 0) i = 0;
-  else if (i >= PRESSURE_CELLS) i = PRESSURE_CELLS - 1;
-  const low = table[2 * i]!;
-  const slope = table[2 * i + 1]!;
-  values[to] = PRESSURE_LOW_C + (i + (vaporPa - low) / slope) / PRESSURE_PER_K;
+export function tableDewPoint(table: Float64Array, values: Float64Array, from: number, to: number): void {
+  const x = DEW_CELLS_PER_ROOT * Math.sqrt(Math.sqrt(Math.max(0, values[from]!)));
+  const i = Math.min(x | 0, DEW_CELLS - 1);
+  const here = table[i]!;
+  values[to] = here + Math.min(1, x - i) * (table[i + 1]! - here);
 }

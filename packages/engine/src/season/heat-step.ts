@@ -1,4 +1,5 @@
 import { AIR_HEAT, type CompiledCase } from './compiled-case.ts';
+import { decayOf } from './decay.ts';
 import type { SpaceState, StepDrive, StepResult } from './state.ts';
 import {
   AIR_C,
@@ -9,11 +10,23 @@ import {
   AT_WALL_BELOW,
   AT_WALL_GROUND,
   AT_WOOD,
+  FANS_W,
+  FLOOR_W,
   GROUND_C,
-  HEAT,
+  HEAT_GROSS_W,
+  HEAT_NET_W,
   WALL_C,
   WOOD_C,
 } from './step-values.ts';
+
+const STRIDE = 8;
+const STORE = 0;
+const STEADY = 1;
+const COSINE = 2;
+const SINE = 3;
+const GIVE = 4;
+const PASS = 5;
+const LATERAL = 6;
 
 /**
  * Coefficients of the soil column for one length of step. The column is linear and its lower part does not change from
@@ -23,16 +36,13 @@ export interface SoilSolver {
   readonly seconds: number;
   /** 1/theta: 2 centered in time, 1 fully implicit. */
   readonly overTheta: number;
-  /** Heat capacity over theta·dt, W/(m²·K). */
-  readonly store: Float64Array;
-  readonly give: Float64Array;
-  readonly pass: Float64Array;
-  /** Resistance below the first layer's own node is folded in here, W/(m²·K), without the air. */
+  /**
+   * By layer, `STRIDE` places: heat capacity over theta·dt, then the steady, cosine and sine parts of lateral and deep heat
+   * (W/m²), give, pass, and the lateral coupling. One array, because each array read in a loop costs its own checks.
+   */
+  readonly layer: Float64Array;
+  /** What stands against the top layer, the air left out, W/(m²·K). */
   readonly topPivot: number;
-  /** Lateral and deep heat: steady part, cosine and sine part of each layer, W/m². */
-  readonly steady: Float64Array;
-  readonly cosine: Float64Array;
-  readonly sine: Float64Array;
   readonly lateralSteady: number;
   readonly lateralCos: number;
   readonly lateralSin: number;
@@ -42,39 +52,35 @@ export interface SoilSolver {
 /** Prepares the soil column of a case for steps of `seconds`. */
 export function createSoilSolver(c: CompiledCase, seconds: number, theta: number): SoilSolver {
   const n = c.layers;
-  const store = Float64Array.from(c.soilHeat, (heat) => heat / (theta * seconds));
-  const give = new Float64Array(n);
-  const pass = new Float64Array(n);
-  const steady = Float64Array.from(c.soilLateral, (u) => u * c.waveMean);
+  const layer = new Float64Array(STRIDE * n);
   let topPivot = 0;
+  let giveBelow = 0;
+  let lateralSteady = 0;
+  let lateralCos = 0;
+  let lateralSin = 0;
   for (let i = n - 1; i >= 0; i--) {
+    const at = STRIDE * i;
     const up = i > 0 ? c.soilDown[i - 1]! : 0;
     const down = c.soilDown[i]!;
-    const below = i === n - 1 ? down : down * (1 - down * give[i + 1]!);
-    const pivot = store[i]! + up + below + c.soilLateral[i]!;
-    give[i] = 1 / pivot;
-    pass[i] = up / pivot;
+    const below = i === n - 1 ? down : down * (1 - down * giveBelow);
+    const lateral = c.soilLateral[i]!;
+    const store = c.soilHeat[i]! / (theta * seconds);
+    const pivot = store + up + below + lateral;
+    lateralSteady += lateral * c.waveMean;
+    lateralCos -= lateral * c.waveCos[i]!;
+    lateralSin -= lateral * c.waveSin[i]!;
+    layer[at + STORE] = store;
+    layer[at + STEADY] = lateral * c.waveMean + (i === n - 1 ? down * c.deepC : 0);
+    layer[at + COSINE] = -lateral * c.waveCos[i]!;
+    layer[at + SINE] = -lateral * c.waveSin[i]!;
+    layer[at + GIVE] = 1 / pivot;
+    layer[at + PASS] = up / pivot;
+    layer[at + LATERAL] = lateral;
+    giveBelow = 1 / pivot;
     topPivot = pivot;
   }
-  const lateralSteady = steady.reduce((sum, w) => sum + w, 0);
-  const cosine = c.soilLateral.map((u, i) => -u * c.waveCos[i]!);
-  const sine = c.soilLateral.map((u, i) => -u * c.waveSin[i]!);
-  steady[n - 1] = steady[n - 1]! + c.soilDown[n - 1]! * c.deepC;
-  return {
-    seconds,
-    overTheta: 1 / theta,
-    store,
-    give,
-    pass,
-    topPivot,
-    steady,
-    cosine,
-    sine,
-    lateralSteady,
-    lateralCos: cosine.reduce((sum, w) => sum + w, 0),
-    lateralSin: sine.reduce((sum, w) => sum + w, 0),
-    rhs: new Float64Array(n),
-  };
+  const rhs = new Float64Array(n);
+  return { seconds, overTheta: 1 / theta, layer, topPivot, lateralSteady, lateralCos, lateralSin, rhs };
 }
 
 /**
@@ -89,8 +95,7 @@ export function stepHeat(
   out: StepResult,
 ): void {
   const n = c.layers;
-  const { store, give, pass, steady, cosine, sine, rhs, seconds, overTheta } = solver;
-  const { soilDown, soilLateral } = c;
+  const { layer, rhs, seconds, overTheta } = solver;
   const { soilC } = state;
   const { outdoorC, houseC, supplyC, yearCos, yearSin } = drive;
   const solAirC = outdoorC + c.solarFactor * drive.solarWPerM2;
@@ -111,8 +116,7 @@ export function stepHeat(
     fanW +
     state.airHeatW;
   const x = (g * seconds) / c.airHeatJPerK;
-  // Past 40 the exponential is below rounding.
-  const decay = x > 40 ? 0 : Math.exp(-x);
+  const decay = decayOf(x);
   const held = x > 1e-9 ? (1 - decay) / x : 1 - 0.5 * x;
   // Mean air temperature of the step = base + follow · (mean of the top layer).
   const moved = (1 - held) / g;
@@ -121,27 +125,34 @@ export function stepHeat(
 
   let below = 0;
   for (let i = n - 1; i > 0; i--) {
-    const here = store[i]! * soilC[i]! + steady[i]! + cosine[i]! * yearCos + sine[i]! * yearSin + below;
+    const at = STRIDE * i;
+    const here =
+      layer[at + STORE]! * soilC[i]! +
+      layer[at + STEADY]! +
+      layer[at + COSINE]! * yearCos +
+      layer[at + SINE]! * yearSin +
+      below;
     rhs[i] = here;
-    below = pass[i]! * here;
+    below = layer[at + PASS]! * here;
   }
   const topRhs =
-    store[0]! * soilC[0]! +
-    steady[0]! +
-    cosine[0]! * yearCos +
-    sine[0]! * yearSin +
+    layer[STORE]! * soilC[0]! +
+    layer[STEADY]! +
+    layer[COSINE]! * yearCos +
+    layer[SINE]! * yearSin +
     below +
     state.soilHeatW / c.planM2;
   const top = (topRhs + c.airToSoil * base) / (solver.topPivot + c.airToSoil * (1 - follow));
   const airMean = base + follow * top;
   let lateralW =
-    solver.lateralSteady + solver.lateralCos * yearCos + solver.lateralSin * yearSin - soilLateral[0]! * top;
+    solver.lateralSteady + solver.lateralCos * yearCos + solver.lateralSin * yearSin - layer[LATERAL]! * top;
   soilC[0] = soilC[0]! + (top - soilC[0]!) * overTheta;
   let above = top;
   for (let i = 1; i < n; i++) {
-    above = give[i]! * rhs[i]! + pass[i]! * above;
+    const at = STRIDE * i;
+    above = layer[at + GIVE]! * rhs[i]! + layer[at + PASS]! * above;
     soilC[i] = soilC[i]! + (above - soilC[i]!) * overTheta;
-    lateralW -= soilLateral[i]! * above;
+    lateralW -= layer[at + LATERAL]! * above;
   }
   const balanceC = (knownW + soilG * top) / g;
   state.airC = balanceC + (state.airC - balanceC) * decay;
@@ -166,14 +177,14 @@ export function stepHeat(
     values[WOOD_C + i] = woodC;
     placesC[AT_WOOD + i] = woodC;
   }
-  values[HEAT] = outdoorG * (outdoorC - airMean);
-  values[HEAT + 1] = houseG * (houseC - airMean);
-  values[HEAT + 2] = supplyG * (supplyC - airMean);
-  values[HEAT + 3] = c.floorWPerK * (houseC - airMean);
-  values[HEAT + 4] = c.wallAboveWPerK * (solAirC - airMean);
-  values[HEAT + 5] = c.wallBelowWPerK * (wallGroundC - airMean);
-  values[HEAT + 6] = ductG * (supplyC - airMean);
-  values[HEAT + 7] = lateralW * c.planM2;
-  values[HEAT + 8] = soilDown[n - 1]! * (c.deepC - above) * c.planM2;
-  values[HEAT + 9] = fanW;
+  const floorW = c.floorWPerK * (houseC - airMean);
+  const airW = outdoorG * (outdoorC - airMean) + houseG * (houseC - airMean);
+  const ductsW = (supplyG + ductG) * (supplyC - airMean);
+  const wallsW = c.wallAboveWPerK * (solAirC - airMean) + c.wallBelowWPerK * (wallGroundC - airMean);
+  const groundW = (lateralW + c.soilDown[n - 1]! * (c.deepC - above)) * c.planM2;
+  values[FLOOR_W] = floorW;
+  values[FANS_W] = fanW;
+  values[HEAT_NET_W] = floorW + airW + ductsW + wallsW + groundW + fanW;
+  values[HEAT_GROSS_W] =
+    Math.abs(floorW) + Math.abs(airW) + Math.abs(ductsW) + Math.abs(wallsW) + Math.abs(groundW) + fanW;
 }

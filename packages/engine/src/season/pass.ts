@@ -3,7 +3,8 @@ import { createSoilSolver, stepHeat } from './heat-step.ts';
 import { type Recorder, recordHour, recordPart } from './recorder.ts';
 import { createDrive, createStepResult, type SpaceState } from './state.ts';
 import { type DriveRules, setDrive, setFlows } from './step-drive.ts';
-import { createWaterSolver, stepWater } from './water-step.ts';
+import { createWaterSolver } from './water-solver.ts';
+import { stepWater } from './water-step.ts';
 import type { WeatherSeries } from './weather-series.ts';
 
 /** Centered in time for the year that is reported, fully implicit for the long steps of the spin-up. */

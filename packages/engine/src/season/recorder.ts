@@ -2,28 +2,31 @@ import { HOURS_PER_YEAR } from '../climate/calendar.ts';
 import { type MoldClass, type MoldParameters, moldParameters } from '../mold/classes.ts';
 import { cleanSurface, type MoldState, stepMoldIndex } from '../mold/step.ts';
 import type { CompiledCase } from './compiled-case.ts';
-import { saturationTable, tableDewPoints, tableSaturations } from './fast-tables.ts';
-import { MOLD_SURFACES, WOOD_SITES } from './places.ts';
+import { dewPointTable, saturationTable, tableDewPoint, tableSaturations } from './fast-tables.ts';
+import { FILM_SURFACES, MOLD_SURFACES, WOOD_SITES } from './places.ts';
 import type { SpaceState } from './state.ts';
 import {
   AIR_C,
   BELOW_RATING,
+  CONDENSING,
   DEFROSTING,
   DEW_POINT_C,
+  FANS_W,
   GROUND_C,
-  HEAT_FANS,
-  HEAT_MACHINES,
   HUMIDITY_RATIO,
-  MACHINE_KG_PER_S,
+  MACHINES_W,
   OUTDOOR_KG_PER_S,
   RELATIVE_HUMIDITY,
+  SUMMED,
   VALUES,
   VAPOR_PA,
   WALL_C,
+  WATER_MACHINES,
   WOOD_C,
 } from './step-values.ts';
 
 const SITES = WOOD_SITES.length;
+const FILMS = FILM_SURFACES.length;
 /** No class grows anything below this humidity; the lowest floor of the classes is 0.8. */
 const NO_MOLD_BELOW = 0.79;
 
@@ -68,12 +71,14 @@ export interface Recorder {
   readonly monthWoodCore: Float64Array;
   readonly peakWoodSurface: Float64Array;
   readonly peakWoodCore: Float64Array;
+  readonly filmCondensationHours: Float64Array;
   readonly woodCondensationHours: Float64Array;
   readonly molds: readonly MoldTrack[];
   readonly hourly: SeasonHourly | undefined;
   readonly airMassKg: number;
   readonly seconds: number;
   readonly pressures: Float64Array;
+  readonly dewPoints: Float64Array;
   /** Mean of the hour, gathered step by step. */
   readonly hour: Float64Array;
   readonly moldC: Float64Array;
@@ -117,17 +122,19 @@ export function createRecorder(
   });
   return {
     monthHours: new Float64Array(12),
-    months: new Float64Array(12 * VALUES),
+    months: new Float64Array(12 * SUMMED),
     monthWoodSurface: new Float64Array(12 * SITES),
     monthWoodCore: new Float64Array(12 * SITES),
     peakWoodSurface: new Float64Array(SITES),
     peakWoodCore: new Float64Array(SITES),
+    filmCondensationHours: new Float64Array(FILMS),
     woodCondensationHours: new Float64Array(SITES),
     molds,
     hourly: hourly ? createHourly() : undefined,
     airMassKg: c.airMassKg,
     seconds: 3600 / stepsPerHour,
     pressures: saturationTable(),
+    dewPoints: dewPointTable(),
     hour: new Float64Array(VALUES),
     moldC: new Float64Array(MOLD_SURFACES.length),
     moldPa: new Float64Array(MOLD_SURFACES.length),
@@ -173,7 +180,7 @@ export function recordHour(
   state: SpaceState,
 ): void {
   const { months, counts } = r;
-  tableDewPoints(r.pressures, hour, VAPOR_PA, DEW_POINT_C);
+  tableDewPoint(r.dewPoints, hour, VAPOR_PA, DEW_POINT_C);
   const humidity = hour[RELATIVE_HUMIDITY]!;
   if (humidity > 0.6) {
     counts[ABOVE_60] = counts[ABOVE_60]! + 1;
@@ -198,11 +205,15 @@ export function recordHour(
     if (surface > r.peakWoodSurface[i]!) r.peakWoodSurface[i] = surface;
     if (core > r.peakWoodCore[i]!) r.peakWoodCore[i] = core;
   }
+  for (let j = 0; j < FILMS; j++) {
+    const share = hour[CONDENSING + j]!;
+    if (share > 0) r.filmCondensationHours[j] = r.filmCondensationHours[j]! + share;
+  }
   recordMold(r, hour, month);
   if (r.hourly !== undefined) keepHour(r, r.hourly, hour, hourIndex, state);
   r.monthHours[month] = r.monthHours[month]! + 1;
-  const at = month * VALUES;
-  for (let k = 0; k < VALUES; k++) {
+  const at = month * SUMMED;
+  for (let k = 0; k < SUMMED; k++) {
     months[at + k] = months[at + k]! + hour[k]!;
   }
 }
@@ -243,6 +254,6 @@ function keepHour(r: Recorder, hourly: SeasonHourly, hour: Float64Array, i: numb
   hourly.sillMoistureSurface[i] = state.woodSurface[2]!;
   hourly.moldIndex[i] = r.molds.reduce((most, m) => (m.assigned ? Math.max(most, m.state.index) : most), 0);
   hourly.airChangesPerHour[i] = (3600 * hour[OUTDOOR_KG_PER_S]!) / r.airMassKg;
-  hourly.waterRemovedKg[i] = 3600 * hour[MACHINE_KG_PER_S]!;
-  hourly.energyKWh[i] = (hour[HEAT_FANS]! + hour[HEAT_MACHINES]!) / 1000;
+  hourly.waterRemovedKg[i] = -3600 * hour[WATER_MACHINES]!;
+  hourly.energyKWh[i] = (hour[FANS_W]! + hour[MACHINES_W]!) / 1000;
 }

@@ -20,20 +20,19 @@ import type { SpaceState } from './state.ts';
 import type { DriveRules } from './step-drive.ts';
 import {
   AIR_C,
-  CONDENSING,
   DEW_POINT_C,
+  FANS_W,
   FLOOR_SHARE,
-  HEAT_FANS,
-  HEAT_FLOOR,
-  HEAT_MACHINES,
+  FLOOR_W,
   HUMIDITY_RATIO,
-  MACHINE_KG_PER_S,
+  MACHINES_W,
   OUTDOOR_KG_PER_S,
   RELATIVE_HUMIDITY,
   RUN_SHARE,
   STARTS_PER_HOUR,
-  VALUES,
+  SUMMED,
   WATER,
+  WATER_MACHINES,
 } from './step-values.ts';
 
 /** Means and sums of one month. */
@@ -146,7 +145,7 @@ export function seasonResult(
     })),
     peakWoodMoisture: bySite((i) => ({ surface: r.peakWoodSurface[i]!, core: r.peakWoodCore[i]! })),
     condensationHours: {
-      ...record(FILM_SURFACES, (_, i) => yearTotal(r, CONDENSING + i) / 3600),
+      ...record(FILM_SURFACES, (_, i) => r.filmCondensationHours[i]!),
       ...bySite((i) => r.woodCondensationHours[i]!),
     },
     waterRemovedKg: total((m) => m.waterRemovedKg),
@@ -178,7 +177,7 @@ function bySite<V>(value: (index: number) => V): Record<WoodSite, V> {
 
 function monthOf(c: CompiledCase, r: Recorder, month: number): SeasonMonth {
   const hours = r.monthHours[month]!;
-  const sum = (place: number) => r.months[month * VALUES + place]!;
+  const sum = (place: number) => r.months[month * SUMMED + place]!;
   const mean = (place: number) => sum(place) / hours;
   const wood = bySite((i) => ({
     surface: r.monthWoodSurface[month * WOOD_SITES.length + i]! / hours,
@@ -195,10 +194,10 @@ function monthOf(c: CompiledCase, r: Recorder, month: number): SeasonMonth {
     moldIndex: r.molds.reduce((most, m) => (m.assigned ? Math.max(most, m.monthPeak[month]!) : most), 0),
     airChangesPerHour: (mean(OUTDOOR_KG_PER_S) * 3600) / c.airMassKg,
     floorShare: mean(FLOOR_SHARE),
-    waterRemovedKg: sum(MACHINE_KG_PER_S) * 3600,
-    energyKWh: (sum(HEAT_FANS) + sum(HEAT_MACHINES)) / 1000,
+    waterRemovedKg: -3600 * sum(WATER_MACHINES),
+    energyKWh: (sum(FANS_W) + sum(MACHINES_W)) / 1000,
     runHours: sum(RUN_SHARE),
-    floorHeatKWh: sum(HEAT_FLOOR) / 1000,
+    floorHeatKWh: sum(FLOOR_W) / 1000,
   };
 }
 

@@ -1,16 +1,9 @@
 import { VAPOR_GAS_CONSTANT } from '../moisture/vapor-density.ts';
 import { asWaterMPerS, risingDampKgPerMS } from '../moisture/wall.ts';
-import {
-  type AirBalance,
-  balanceAir,
-  createAirBalance,
-  humidityRatioOf,
-  MASS_RATIO,
-  runMachines,
-} from './air-balance.ts';
+import { balanceAir, humidityRatioOf, MASS_RATIO, runMachines } from './air-balance.ts';
 import type { CompiledCase } from './compiled-case.ts';
-import { saturationTable, tableSaturations, tableWoodHumidities, woodTable } from './fast-tables.ts';
-import { FILM_SURFACES, WOOD_SITES } from './places.ts';
+import { tableSaturations, tableWoodHumidities } from './fast-tables.ts';
+import { FILM_SURFACES } from './places.ts';
 import type { SpaceState, StepDrive, StepResult } from './state.ts';
 import {
   AT_AIR,
@@ -21,73 +14,28 @@ import {
   FLOOR_SHARE,
   HUMIDITY_RATIO,
   OUTDOOR_KG_PER_S,
-  PLACES,
   RELATIVE_HUMIDITY,
   VAPOR_PA,
   WATER,
   WATER_FOG,
   WATER_MACHINES,
 } from './step-values.ts';
+import {
+  FILM_G,
+  FILM_MODE,
+  FILM_PA,
+  FILM_RATE,
+  FILM_STRIDE,
+  type WaterSolver,
+  WOOD_BASE,
+  WOOD_G,
+  WOOD_GIVE,
+  WOOD_REST,
+  WOOD_SLOPE,
+  WOOD_STRIDE,
+  WOOD_SURFACE_SHARE,
+} from './water-solver.ts';
 import { bookHeat, moveFilms, moveWood, prepareFilms, switchFilms } from './water-stores.ts';
-
-/** Constants of the wood for one length of step, and working room. */
-export interface WaterSolver {
-  readonly seconds: number;
-  /** Surface-layer and core mass over theta·dt, and the core behind its resistance, kg/s. */
-  readonly surfaceStore: Float64Array;
-  readonly coreStore: Float64Array;
-  readonly coreShare: Float64Array;
-  /** Rise of the mean surface content by 1 kg/s, s/kg. */
-  readonly give: Float64Array;
-  readonly balance: AirBalance;
-  readonly pressures: Float64Array;
-  readonly wood: Float64Array;
-  /** Saturation pressure at each place, Pa. */
-  readonly placesPa: Float64Array;
-  /** Wood by site: flow = base − slope·(vapor pressure of the air); mean content = rest − flow·give. */
-  readonly woodBase: Float64Array;
-  readonly woodSlope: Float64Array;
-  readonly woodRest: Float64Array;
-  readonly filmG: Float64Array;
-  readonly filmPa: Float64Array;
-  readonly filmColdPa: Float64Array;
-  readonly filmRate: Float64Array;
-  /** 0 dry and not condensing, 1 exchanging, 2 dries up within the step. */
-  readonly filmMode: Uint8Array;
-  /** Vapor pressure of the air, mean of the step, Pa. */
-  vaporPa: number;
-  /** Water on its way to the liner, kg. */
-  fallingKg: number;
-}
-
-export function createWaterSolver(c: CompiledCase, seconds: number, theta: number): WaterSolver {
-  const surfaceStore = c.woodSurfaceKg.map((kg) => kg / (theta * seconds));
-  const coreStore = c.woodCoreKg.map((kg) => kg / (theta * seconds));
-  const coreShare = coreStore.map((m, i) => (m * c.woodExchangeKgPerS[i]!) / (m + c.woodExchangeKgPerS[i]!));
-  const sites = () => new Float64Array(WOOD_SITES.length);
-  const films = () => new Float64Array(FILM_SURFACES.length);
-  return {
-    seconds,
-    surfaceStore,
-    coreStore,
-    coreShare,
-    give: surfaceStore.map((m, i) => 1 / (m + coreShare[i]!)),
-    balance: createAirBalance(c, seconds),
-    pressures: saturationTable(),
-    wood: woodTable(),
-    placesPa: new Float64Array(PLACES),
-    woodBase: sites(),
-    woodSlope: sites(),
-    woodRest: sites(),
-    filmG: films(),
-    filmPa: films(),
-    filmColdPa: films(),
-    filmRate: films(),
-    filmMode: new Uint8Array(FILM_SURFACES.length),
-    vaporPa: 0.5,
-    fallingKg: 0.5,
-  };
-}
 
 /**
  * One step of the water: air, wood, films and machines, at the temperatures that `stepHeat` found. Every flow is
@@ -130,10 +78,11 @@ export function stepWater(
     capillaryG * wallBelowPa +
     c.floorPermeance * housePa;
   let perPa = openG + standingG + c.sheetKgPerSPa + wallG + capillaryG + c.floorPermeance;
-  linearizeWood(c, w, state, out);
-  for (let i = 0; i < w.woodBase.length; i++) {
-    source += w.woodBase[i]!;
-    perPa += w.woodSlope[i]!;
+  const { site, film } = w;
+  linearizeWood(w, state, out);
+  for (let at = 0; at < site.length; at += WOOD_STRIDE) {
+    source += site[at + WOOD_BASE]!;
+    perPa += site[at + WOOD_SLOPE]!;
   }
   prepareFilms(c, w, drive, state, out);
 
@@ -148,12 +97,12 @@ export function stepWater(
   for (let pass = 0; pass < 2 * FILM_SURFACES.length + 1; pass++) {
     let filmSource = 0;
     let filmPerPa = 0;
-    for (let j = 0; j < w.filmMode.length; j++) {
-      const mode = w.filmMode[j]!;
+    for (let at = 0; at < film.length; at += FILM_STRIDE) {
+      const mode = film[at + FILM_MODE]!;
       if (mode === 1) {
-        filmSource += w.filmG[j]! * w.filmPa[j]!;
-        filmPerPa += w.filmG[j]!;
-      } else if (mode === 2) filmSource += w.filmRate[j]!;
+        filmSource += film[at + FILM_G]! * film[at + FILM_PA]!;
+        filmPerPa += film[at + FILM_G]!;
+      } else if (mode === 2) filmSource += film[at + FILM_RATE]!;
     }
     b.source = source + filmSource;
     b.conductance = flow + kappa * (perPa + filmPerPa);
@@ -186,24 +135,27 @@ export function stepWater(
   values[WATER_FOG] = -b.fogKgPerS;
   values[WATER_MACHINES] = -b.machineKgPerS;
   w.fallingKg = b.fogKgPerS * w.seconds;
-  moveWood(c, w, state, out);
-  moveFilms(c, w, state, out);
+  moveWood(c, w, state, values);
+  moveFilms(c, w, state, values);
   bookHeat(c, state, values);
 }
 
 /** Flow from each piece of wood as a straight line in the vapor pressure, with its core eliminated. */
-function linearizeWood(c: CompiledCase, w: WaterSolver, state: SpaceState, out: StepResult): void {
-  const { woodBase, woodSlope, woodRest, surfaceStore, coreShare, give, placesPa } = w;
+function linearizeWood(w: WaterSolver, state: SpaceState, out: StepResult): void {
+  const { site, placesPa } = w;
   const { woodSurface, woodCore } = state;
-  tableWoodHumidities(w.wood, out.placesC, AT_WOOD, woodSurface, woodBase, woodSlope);
-  for (let i = 0; i < woodBase.length; i++) {
+  tableWoodHumidities(w.wood, out.placesC, AT_WOOD, woodSurface, site, WOOD_BASE, WOOD_STRIDE);
+  for (let i = 0, at = 0; at < site.length; i++, at += WOOD_STRIDE) {
     const saturation = placesPa[AT_WOOD + i]!;
-    const rest = give[i]! * (surfaceStore[i]! * woodSurface[i]! + coreShare[i]! * woodCore[i]!);
-    const slopePa = saturation * woodSlope[i]!;
-    const g = c.woodKgPerSPa[i]! / (1 + c.woodKgPerSPa[i]! * slopePa * give[i]!);
-    woodBase[i] = g * (saturation * woodBase[i]! + slopePa * (rest - woodSurface[i]!));
-    woodSlope[i] = g;
-    woodRest[i] = rest;
+    const surface = woodSurface[i]!;
+    const core = woodCore[i]!;
+    const rest = core + site[at + WOOD_SURFACE_SHARE]! * (surface - core);
+    const slopePa = saturation * site[at + WOOD_SLOPE]!;
+    const whole = site[at + WOOD_G]!;
+    const g = whole / (1 + whole * slopePa * site[at + WOOD_GIVE]!);
+    site[at + WOOD_BASE] = g * (saturation * site[at + WOOD_BASE]! + slopePa * (rest - surface));
+    site[at + WOOD_SLOPE] = g;
+    site[at + WOOD_REST] = rest;
   }
 }
 

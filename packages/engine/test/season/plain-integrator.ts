@@ -192,7 +192,7 @@ export function plainYear(
       let falling = drips;
       const filmC = [groundC, wallAboveC, wallBelowC, skinC];
       for (let j = 3; j >= 0; j--) {
-        const transfer = (filmArea[j]! * cover.massTransferMPerS) / (R_VAPOR * (filmC[j]! + 273.15));
+        const transfer = (filmArea[j]! * cover.massTransferMPerS) / (R_VAPOR * (airC + 273.15));
         let flow = transfer * (saturationPressurePa(filmC[j]!) - p);
         if (j === 3) {
           // Ducts are cold for the share of time that the air handler runs.
