@@ -88,10 +88,15 @@ export function resolveOutline(outline: OutlineInput, northDeg = 0): ResolvedOut
       found: `${normal.corners.length}`,
       expected: 'at least 3 different corners',
     });
-  } else if (normal.corners.length >= 3 && normal.areaM2 === 0) {
-    issues.push({ code: 'no-area', path: list, found: 'corners on one line', expected: 'an enclosed area' });
   }
-  const contacts = normal.areaM2 > 0 ? polygonContacts(normal.corners, SAME_CORNER_M) : [];
+  // On one line every wall runs over the others, which says no more than that there is no area.
+  const contacts = polygonContacts(normal.corners, SAME_CORNER_M).filter(
+    ({ kind }) => normal.areaM2 > 0 || kind === 'cross',
+  );
+  if (normal.corners.length >= 3 && normal.areaM2 === 0) {
+    const found = contacts.length > 0 ? 'loops that cancel each other out' : 'corners on one line';
+    issues.push({ code: 'no-area', path: list, found, expected: 'an enclosed area' });
+  }
   for (const { kind, edgeA, edgeB, at } of contacts) {
     const verb = kind === 'cross' ? 'cross' : kind === 'touch' ? 'touch' : 'run over each other';
     issues.push({

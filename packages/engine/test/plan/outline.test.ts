@@ -114,6 +114,11 @@ describe('outline from corners', () => {
     expect(resolveOutline(outline).usable).toBe(false);
   });
 
+  test('equal loops both ways name the walls that cross', () => {
+    expect(codes(corners([0, 0], [6, 4], [6, 0], [0, 4]))).toEqual(['no-area', 'crosses-itself']);
+    expect(codes(corners([0, 0], [2, 1], [8, 4]))).toEqual(['no-area']);
+  });
+
   test('a corner that is no number is refused', () => {
     expect(() => resolveOutline(corners([0, 0], [Number.NaN, 3], [4, 4]))).toThrow(EngineError);
   });
