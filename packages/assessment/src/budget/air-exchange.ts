@@ -1,8 +1,5 @@
 import { airflow, type moisture } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
-import type { SpaceGeometry } from '../geometry.ts';
-import { crawlFacts } from './crawl-facts.ts';
 
 /** Air that the space exchanges, as volumes of standard air [m³/s]. */
 export interface AirExchange {
@@ -23,7 +20,7 @@ export interface AirDrive {
 const STANDARD_AIR_KG_PER_M3 = 1.2;
 
 /** Guesses of the network that make it leakier or tighter. */
-const LEAKAGE_GUESSES: ReadonlySet<string> = new Set([
+const LEAKAGE_GUESSES: readonly string[] = [
   'closedVentLeakShare',
   'sealedVentLeakShare',
   'crawlWallLeakageM2PerM2',
@@ -32,7 +29,7 @@ const LEAKAGE_GUESSES: ReadonlySet<string> = new Set([
   'weatherstrippedDoorLeakageM2',
   'floorShareOfHouseLeakage',
   'houseAirChangesAt50Pa',
-]);
+];
 
 const TITLES: Readonly<Record<string, readonly [title: string, unit: string]>> = {
   closedVentLeakShare: ['Leak of a vent that is shut, share of open', 'fraction'],
@@ -43,7 +40,27 @@ const TITLES: Readonly<Record<string, readonly [title: string, unit: string]>> =
   weatherstrippedDoorLeakageM2: ['Leakage round the access door', 'm²'],
   floorShareOfHouseLeakage: ['Floor leakage, share of the whole house', 'fraction'],
   houseAirChangesAt50Pa: ['Air changes of the house at 50 Pa', '1/h'],
+  unseenCrawlLeakageM2: ['Leaks of the space that were not seen', 'm²'],
+  sealedFloorLeakageM2PerM2: ['Leakage of the sealed floor', 'm²/m²'],
+  ductImbalanceM3PerS: ['Duct leakage out of balance, return side positive', 'm³/s'],
 };
+
+/**
+ * Notes the guesses of a network and gives the values to make it with.
+ * @param keys which of its guesses are noted and may be chosen otherwise
+ */
+export function leakageValues(
+  facts: airflow.CrawlFacts,
+  assumptions: Assumptions,
+  keys: readonly string[] = LEAKAGE_GUESSES,
+): airflow.Assumption[] {
+  const guesses = airflow.crawlNetwork(facts).assumptions.filter((a) => keys.includes(a.key));
+  return guesses.map((guess) => {
+    const { key, value, low, high, why } = guess;
+    const [title, unit] = TITLES[key];
+    return { ...guess, value: assumptions.band(key, title, { value, low, high, unit }, why).value };
+  });
+}
 
 interface Flows {
   readonly outdoors: number;
@@ -85,17 +102,11 @@ function bandOf(value: number, a: number, b: number): moisture.Band {
  * wind, and at their high ends and half as much wind again.
  */
 export function airExchange(
-  job: Job,
-  space: SpaceGeometry,
+  facts: airflow.CrawlFacts,
   drive: AirDrive,
   assumptions: Assumptions,
 ): AirExchange {
-  const facts = crawlFacts(job, space);
-  const guesses = airflow.crawlNetwork(facts).assumptions.filter((a) => LEAKAGE_GUESSES.has(a.key));
-  for (const { key, value, low, high, why } of guesses) {
-    const [title, unit] = TITLES[key];
-    assumptions.band(key, title, { value, low, high, unit }, why);
-  }
+  const guesses = leakageValues(facts, assumptions);
   const end = (side: 'low' | 'high'): airflow.ChosenValues =>
     Object.fromEntries(guesses.map((g) => [g.key, g[side]]));
   const middle = flows(facts, {}, drive, 1);

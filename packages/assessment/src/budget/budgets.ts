@@ -13,7 +13,8 @@ const DRYER = { value: 1.8, low: 0.6, high: 4, unit: 'kg/day' } as const;
 /** Share of the time a machine ran on the survey day, where nobody logged it. */
 const RUN_SHARE = { value: 0.4, low: 0.1, high: 1, unit: 'fraction' } as const;
 
-function entered(job: Job, assumptions: Assumptions): moisture.EnteredSource[] {
+/** Water that enters by use or by fault. */
+export function enteredSources(job: Job, assumptions: Assumptions): moisture.EnteredSource[] {
   const ends = job.readings.observations.some((o) => o.quantity === 'exhaustEndsInCrawl' && o.value === true);
   const dryer = job.plan.ducts.some((d) => d.carries === 'dryer');
   if (!ends || !dryer) return [];
@@ -110,7 +111,7 @@ export function budgetInput(
       flowM3PerS: air.houseNetM3PerS,
       humidityRatio: conditions.houseHumidityRatio,
     },
-    entered: entered(job, assumptions),
+    entered: enteredSources(job, assumptions),
     ...(runs === undefined ? {} : { dehumidifier: runs }),
   };
 }

@@ -5,6 +5,8 @@ import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { meanAir } from '../readings/air.ts';
 import { type AirExchange, airExchange } from './air-exchange.ts';
+import { crawlFacts } from './crawl-facts.ts';
+import { GROUND_FILM_W_PER_M2K, heatPaths, soilOf, TIED_DEPTH_M } from './heat-paths.ts';
 
 /** One state of air, ground and house for which the water is balanced. */
 export interface Conditions {
@@ -21,7 +23,8 @@ export interface Conditions {
   readonly air: AirExchange;
 }
 
-const MONTHS = [
+/** English names, January first. */
+export const MONTHS = [
   'January',
   'February',
   'March',
@@ -45,12 +48,9 @@ const CHANGE_OVER_C = 18;
 const HOUSE_HUMIDITY = { value: 0.5, low: 0.35, high: 0.6 } as const;
 /** Middle days of the months, counted from January 1. */
 const MIDDLE_DAY = [16, 45, 75, 105, 136, 166, 197, 228, 258, 289, 319, 350];
-/** Depth whose undisturbed temperature the floor of a space is tied to [m]; rough, replaced by the hourly year. */
-const TIED_DEPTH_M = 1;
-/** Ground to air in a crawl space, radiation included (ISO 6946, cold floor below, from memory) [W/(m²·K)]. */
-const GROUND_FILM_W_PER_M2K = 4;
 
-function houseAt(job: Job, outdoorC: number, assumptions: Assumptions): number {
+/** Temperature of the house in a given weather [°C]. */
+export function houseAt(job: Job, outdoorC: number, assumptions: Assumptions): number {
   const cooling = outdoorC > CHANGE_OVER_C;
   const set = cooling ? job.house.coolingSetC : job.house.heatingSetC;
   if (cooling && job.house.cooled === false) return Math.max(outdoorC, HEATED_C);
@@ -60,7 +60,8 @@ function houseAt(job: Job, outdoorC: number, assumptions: Assumptions): number {
   return value;
 }
 
-function houseHumidity(
+/** Humidity ratio of the house air at its temperature. */
+export function houseHumidity(
   job: Job,
   houseC: number,
   pressurePa: number,
@@ -162,49 +163,11 @@ export function surveyDay(
         : measured(house.humidityRatio),
     groundC,
     air: airExchange(
-      job,
-      space,
+      crawlFacts(job, space),
       { outdoorC, crawlC: crawl.temperatureC, houseC, windMPerS: usual.windSpeedMPerS },
       assumptions,
     ),
   };
-}
-
-/** Heat through floor and walls per kelvin [W/(m²·K)]: bare floor 1.6, bare block wall 1.7 (building handbooks, from memory). */
-function withInsulation(bareWPerM2K: number, addedRsi: number | undefined): number {
-  return 1 / (1 / bareWPerM2K + (addedRsi ?? 0));
-}
-
-interface HeatPaths {
-  readonly floorW: number;
-  readonly wallW: number;
-  readonly groundW: number;
-}
-
-function heatPaths(job: Job, space: SpaceGeometry, soil: ground.Soil): HeatPaths {
-  const area = space.result.floorAreaM2;
-  const walls = job.plan.walls.filter((w) => w.outdoors);
-  const rsi =
-    walls.length === 0 ? undefined : walls.reduce((sum, w) => sum + (w.insulationRsi ?? 0), 0) / walls.length;
-  const wallArea = space.engine.exposedWallAreaM2 ?? space.result.perimeterM * space.heightM.value;
-  const toDepth = 1 / (1 / GROUND_FILM_W_PER_M2K + TIED_DEPTH_M / soil.conductivityWPerMK);
-  return {
-    floorW: area * withInsulation(1.6, job.house.floorInsulationRsi),
-    wallW: wallArea * withInsulation(1.7, rsi),
-    groundW: area * toDepth,
-  };
-}
-
-function soilOf(job: Job): ground.Soil {
-  const key =
-    job.house.soil === undefined
-      ? 'average'
-      : job.house.soil === 'sand'
-        ? 'sand-or-gravel'
-        : job.house.soil === 'rock'
-          ? 'rock'
-          : 'clay-or-silt';
-  return ground.SOILS.find((s) => s.key === key) as ground.Soil;
 }
 
 /** Volume flow of air times its heat per kelvin [J/(m³·K)] at 1.2 kg/m³ and 1006 J/(kg·K). */
@@ -227,8 +190,9 @@ export function designMonth(
   const deepC = ground.undisturbedGroundC(wave, TIED_DEPTH_M, MIDDLE_DAY[month.month - 1], diffusivity);
   const heat = heatPaths(job, space, soil);
   const weather = { outdoorC, houseC, windMPerS: month.windSpeedMPerS };
+  const facts = crawlFacts(job, space);
   let crawlC = (outdoorC + houseC + deepC) / 3;
-  let air = airExchange(job, space, { ...weather, crawlC }, assumptions);
+  let air = airExchange(facts, { ...weather, crawlC }, assumptions);
   // Stack flow depends on the temperature and the temperature on the flow; three rounds settle it to a few hundredths of a kelvin.
   for (let round = 0; round < 3; round += 1) {
     crawlC = ground.steadyTemperatureC([
@@ -238,7 +202,7 @@ export function designMonth(
       { conductanceWPerK: AIR_J_PER_M3K * air.fromOutdoorsM3PerS.value, temperatureC: outdoorC },
       { conductanceWPerK: AIR_J_PER_M3K * air.fromHouseM3PerS.value, temperatureC: houseC },
     ]);
-    air = airExchange(job, space, { ...weather, crawlC }, assumptions);
+    air = airExchange(facts, { ...weather, crawlC }, assumptions);
   }
   const groundC =
     crawlC + ((deepC - crawlC) * heat.groundW) / (space.result.floorAreaM2 * GROUND_FILM_W_PER_M2K);

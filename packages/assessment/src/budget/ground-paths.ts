@@ -33,6 +33,7 @@ function dryLayer(part: Part, assumptions: Assumptions): moisture.Band {
 
 /** Ground under a liner is damp, whatever it looked like before: nothing dries it (common practice, no source). */
 const UNDER_LINER = { value: 500, low: 0, high: 1000, unit: 's/m' } as const;
+const FLOODED = { value: 0, low: 0, high: 250, unit: 's/m' } as const;
 
 function openFraction(part: Part, assumptions: Assumptions): moisture.Band {
   const { liner } = part.ground;
@@ -80,12 +81,20 @@ export function groundPaths(
         title: part.id === 'elsewhere' ? 'Lined ground' : `Lined ground, ${part.name}`,
         sheetKgPerM2SPa: sheet(part, assumptions),
         openFraction: openFraction(part, assumptions),
-        dryLayerSPerM: assumptions.band(
-          'dryLayerUnderLiner',
-          'Dry layer of the ground under the liner',
-          UNDER_LINER,
-          'Ground under a liner stays damp (common practice).',
-        ),
+        dryLayerSPerM:
+          part.ground.liner?.waterBeneath === 'free-water'
+            ? assumptions.band(
+                'dryLayerFlooded',
+                'Dry layer of the ground where water stands under the liner',
+                FLOODED,
+                'Free water was seen under the liner.',
+              )
+            : assumptions.band(
+                'dryLayerUnderLiner',
+                'Dry layer of the ground under the liner',
+                UNDER_LINER,
+                'Ground under a liner stays damp (common practice).',
+              ),
       });
       if (part.ground.liner?.waterOnTop === 'pond') {
         const figures = {

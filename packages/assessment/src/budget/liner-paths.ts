@@ -18,10 +18,15 @@ export interface LinerPaths {
   readonly piers: moisture.LinerGap[];
 }
 
-/** True where open ground of the liner was counted by area, so that seams, edges and piers are not in it already. */
-function openGroundWasCounted(job: Job): boolean {
+/**
+ * True where loose seams, edges and piers are not in the open share already: it was counted by area, or the liner is
+ * called sealed, which speaks of none of them.
+ */
+function openGroundLeavesThemOut(job: Job): boolean {
   const liner = job.plan.ground.liner;
-  return liner?.openAreaM2 !== undefined || liner?.openFraction !== undefined;
+  return (
+    liner?.openAreaM2 !== undefined || liner?.openFraction !== undefined || liner?.workmanship === 'sealed'
+  );
 }
 
 function seams(job: Job, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerSeam[] {
@@ -96,9 +101,9 @@ function piers(job: Job, groundC: moisture.Band, assumptions: Assumptions): mois
   ];
 }
 
-/** Seams, edges and piers of a liner whose open ground was counted by area; otherwise the workmanship covers them. */
+/** Seams, edges and piers of a liner whose open share leaves them out; otherwise the workmanship covers them. */
 export function linerPaths(job: Job, groundC: moisture.Band, assumptions: Assumptions): LinerPaths {
-  if (job.plan.ground.cover !== 'liner' || !openGroundWasCounted(job))
+  if (job.plan.ground.cover !== 'liner' || !openGroundLeavesThemOut(job))
     return { seams: [], edges: [], piers: [] };
   return {
     seams: seams(job, groundC, assumptions),

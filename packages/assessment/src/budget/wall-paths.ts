@@ -33,8 +33,11 @@ function permeanceOf(key: string): number {
   return moisture.layerPermeance(layer).value;
 }
 
-/** Concrete and brick are listed 100 mm thick; a thicker wall lets less through in proportion. Block is as listed. */
-function wallPermeance(wall: WallFacts): number | undefined {
+/**
+ * Vapor permeance of a wall by its material [kg/(m²·s·Pa)]; undefined for a material without a listed value. Concrete
+ * and brick are listed 100 mm thick; a thicker wall lets less through in proportion. Block is as listed.
+ */
+export function wallPermeance(wall: WallFacts): number | undefined {
   const key = PERMEANCE_BY_MATERIAL[wall.material as keyof typeof PERMEANCE_BY_MATERIAL];
   if (key === undefined) return undefined;
   const listed = permeanceOf(key);
@@ -96,10 +99,13 @@ export function wallPaths(
   return paths;
 }
 
+/** Permeance of a slab floor of usual thickness [kg/(m²·s·Pa)]. */
+export const SLAB_KG_PER_M2SPA = permeanceOf('concrete-4-in');
+
 /** Vapor through a slab floor, as through a wall of its thickness. */
 export function slabPath(areaM2: number, groundC: moisture.Band): moisture.DampMasonry[] {
   if (areaM2 === 0) return [];
-  const value = permeanceOf('concrete-4-in');
+  const value = SLAB_KG_PER_M2SPA;
   return [
     {
       key: 'slab',
