@@ -19,6 +19,10 @@ const KEPT: Added = { outcome: 'clash', displaced: null };
 /** Above this many, sorting everything anew is cheaper than placing the late ones one by one. */
 const FEW = 16;
 
+function byText(clashing: ReadonlyMap<string, Entry>): Entry[] {
+  return [...clashing.keys()].sort().map((text) => clashing.get(text) as Entry);
+}
+
 /**
  * The entries of a log, each kept once. Different entries with one identity are a clash: all are kept, and the one whose
  * text sorts first counts.
@@ -71,18 +75,15 @@ export class EntrySet {
   all(): Entry[] {
     return this.#sortedStamps().flatMap((id) => {
       const clashing = this.#clashing.get(id);
-      if (clashing === undefined) return this.#counting.get(id) as Entry;
-      return [...clashing.keys()].sort().map((text) => clashing.get(text) as Entry);
+      return clashing === undefined ? (this.#counting.get(id) as Entry) : byText(clashing);
     });
   }
 
   /** Entries that share their identity with a different entry and do not count. */
   clashes(): Entry[] {
-    return [...this.#clashing.keys()].sort().flatMap((id) => {
-      return [...(this.#clashing.get(id) as Map<string, Entry>).values()].filter(
-        (e) => e !== this.#counting.get(id),
-      );
-    });
+    return [...this.#clashing]
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .flatMap(([, entries]) => byText(entries).slice(1));
   }
 
   /** The greatest stamp that claims no later time than `untilMs`, or null. */

@@ -57,6 +57,11 @@ export class ItemHistory {
     this.#fields.clear();
   }
 
+  /** True when no entry that counts is about the item. */
+  get isEmpty(): boolean {
+    return this.#whole === null && this.#fields.size === 0;
+  }
+
   /** True for a field that only the creating entry gave a value. */
   #isUntouched(name: string): boolean {
     return this.#whole !== null && !this.#fields.has(name) && gives(this.#whole, name);

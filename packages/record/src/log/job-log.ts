@@ -8,7 +8,7 @@ import { type AddOutcome, EntrySet } from './entry-set.ts';
 import { ItemHistory } from './item-history.ts';
 import { itemKind } from './item-schema.ts';
 import { ABSENT, itemValue } from './item-value.ts';
-import { SortedItems } from './sorted-items.ts';
+import { type ShownItems, SortedItems } from './sorted-items.ts';
 
 /** What an item adds to the answers about the whole log, by item. */
 type ByItem<T> = Map<ItemHistory, readonly T[]>;
@@ -79,7 +79,10 @@ export class JobLog {
       const history = this.#historyOf(view);
       history.add(view);
       this.#changed.add(history);
-    } else if (displaced !== null) {
+    } else if (outcome === 'clash') {
+      this.#folded = null;
+    }
+    if (displaced !== null) {
       for (const one of [displaced, entry]) this.#stale.add(this.#historyOf(viewInCurrentVersion(one)));
     }
     return outcome;
@@ -117,7 +120,8 @@ export class JobLog {
   /** History of one item, or undefined: who set what, when. */
   history(kind: string, item: string): ItemHistory | undefined {
     this.#renewStale();
-    return this.#items.get(kind)?.get(item);
+    const history = this.#items.get(kind)?.get(item);
+    return history?.isEmpty ? undefined : history;
   }
 
   /** Everything that waits for a person, in a fixed order. */
@@ -127,7 +131,7 @@ export class JobLog {
   }
 
   /** The list of a kind of item as it is shown. */
-  list(kind: string): SortedItems {
+  list(kind: string): ShownItems {
     this.fold();
     return this.#listOf(kind);
   }
@@ -139,8 +143,17 @@ export class JobLog {
     for (const history of this.#changed) this.#refresh(history);
     for (const list of this.#lists.values()) list.settle();
     this.#changed.clear();
-    this.#folded = assembleJob(this.jobId, this.#singles, this.#lists, inOrder(this.#issues));
+    const issues = [...this.#clashIssues(), ...inOrder(this.#issues)];
+    this.#folded = assembleJob(this.jobId, this.#singles, this.#lists, issues);
     return this.#folded;
+  }
+
+  #clashIssues(): RecordIssue[] {
+    return this.clashes().map(({ id, who }) => ({
+      path: `entry ${id}`,
+      found: `a second entry of this stamp, by ${who}`,
+      expected: 'one; the record was damaged or tampered with, both are kept',
+    }));
   }
 
   #refresh(history: ItemHistory): void {
@@ -149,6 +162,7 @@ export class JobLog {
     this.#issues.delete(history);
     this.#disagreements.delete(history);
     if (kind === undefined || (kind.single && item !== name)) {
+      if (history.isEmpty) return;
       const expected =
         kind === undefined ? 'a kind of item that this program knows' : `${name}, of which a job has one`;
       this.#issues.set(history, [

@@ -14,6 +14,9 @@ function compare(a: Slot, b: Slot): number {
 /** Above this many changes at once, sorting the list anew is cheaper than placing them one by one. */
 const FEW = 16;
 
+/** A list as others see it: to look at, not to change. */
+export type ShownItems = Pick<SortedItems, 'values' | 'has' | 'gap'>;
+
 /** The items of one list in the order of their keys, ties by id. Handed-out lists are never changed afterwards. */
 export class SortedItems {
   #slots = new Map<string, Slot>();
