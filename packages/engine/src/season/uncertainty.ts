@@ -25,6 +25,8 @@ export interface UncertaintyOptions {
   readonly count?: number;
   /** Default 1. */
   readonly seed?: number;
+  /** Equally likely years, drawn as one more unknown in place of the one weather; in order, or its influence says nothing. */
+  readonly otherWeather?: { readonly name: string; readonly years: readonly SeasonWeather[] };
 }
 
 /** How the years are spread: a tenth lies below `low`, half below `middle`, nine tenths below `high`. */
@@ -68,7 +70,7 @@ export interface UncertainSeason {
 /**
  * Runs many years, each with its own values of what is not known, drawn by a seeded Latin hypercube.
  *
- * The chances speak of the ranges that were given, in this one weather; they hold nothing about weather to come.
+ * The chances speak of the ranges that were given, in this one weather or in the years of `otherWeather`.
  * @throws EngineError `bad-input` for no unknowns or an empty range; what `runSeason` throws
  */
 export function runUncertainty(
@@ -80,8 +82,12 @@ export function runUncertainty(
   const count = Math.round(requireRange('number of years', options.count ?? 500, 20, 10_000));
   const seed = requireRange('seed', options.seed ?? 1, 0, 2 ** 32 - 1);
   checkUnknowns(unknowns);
-  const prepared = prepareWeather(weather);
-  const sample = latinHypercube(count, unknowns.length, seed);
+  const { otherWeather } = options;
+  const prepared = (otherWeather?.years ?? [weather]).map(prepareWeather);
+  if (prepared.length === 0) throw new EngineError('bad-input', 'otherWeather has no year');
+  const sample = latinHypercube(count, unknowns.length + 1, seed);
+  const weatherOf = sample[unknowns.length]!.map((at) => Math.floor(at * prepared.length));
+  sample[unknowns.length] = weatherOf;
   const humidity = new Float64Array(count);
   const mold = new Float64Array(count);
   const days = new Float64Array(count);
@@ -93,7 +99,7 @@ export function runUncertainty(
   for (let i = 0; i < count; i++) {
     const drawn = unknowns.reduce((before, u, k) => u.apply(before, drawnValue(u, sample[k]![i]!)), space);
     if (tables.size > 1) tables = new Map();
-    const result = runCase(drawn, prepared, tables, {});
+    const result = runCase(drawn, prepared[weatherOf[i]!]!, tables, {});
     humidity[i] = result.highestDayRelativeHumidity;
     mold[i] = result.peakMoldIndex;
     days[i] = result.daysAbove80;
@@ -102,10 +108,12 @@ export function runUncertainty(
     if (!result.ending.converged) unsettled++;
   }
   const below = (limit: number) => chanceOf(humidity.filter((h) => h <= limit).length, count);
-  const influences = unknowns.map((u, k) => {
+  const names = unknowns.map((u) => u.name);
+  if (otherWeather !== undefined) names.push(otherWeather.name);
+  const influences = names.map((name, k) => {
     const onHumidity = rankCorrelation(sample[k]!, humidity);
     return {
-      name: u.name,
+      name,
       onHumidity,
       onMold: rankCorrelation(sample[k]!, mold),
       share: onHumidity * onHumidity,
