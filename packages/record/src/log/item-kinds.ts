@@ -50,6 +50,7 @@ export const ITEM_KINDS: Readonly<Record<string, ItemKind>> = {
   surface: list(readings.SurfaceReading, 'readings', 'surface'),
   wood: list(readings.WoodReading, 'readings', 'wood'),
   observation: list(readings.Observation, 'readings', 'observations'),
+  answer: list(readings.Answer, 'readings', 'answers'),
 
   photo: list(Photo, 'media', 'photos'),
   clip: list(Clip, 'media', 'clips'),
