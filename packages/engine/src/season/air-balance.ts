@@ -31,6 +31,8 @@ export interface AirBalance {
   source: number;
   conductance: number;
   machinesOn: boolean;
+  /** Humidity ratio that the first machine running through works towards. */
+  target: number;
   mean: number;
   end: number;
   /** Vapor that falls out because the air cannot hold it, kg/s. */
@@ -51,6 +53,7 @@ export function createAirBalance(c: CompiledCase, seconds: number): AirBalance {
     source: 0.5,
     conductance: 0.5,
     machinesOn: false,
+    target: 0.005,
     mean: 0.005,
     end: 0.005,
     fogKgPerS: 0.5,
@@ -87,31 +90,31 @@ export function balanceAir(c: CompiledCase, b: AirBalance): void {
   const decay = decayOf(x);
   const held = x > 1e-5 ? (1 - decay) / x : 1 - 0.5 * x;
   const second = x > 1e-5 ? (1 - held) / x : 0.5 - x / 6;
-  if (full) {
-    const relativeOf = b.kappa / b.saturationPa;
-    let relative = start * relativeOf;
-    const off = (source / conductance) * relativeOf;
-    for (let pass = 0; pass < 3; pass++) {
-      runFull(c, b, first, intakeHumidity(off, relative, c.machines[first]!.planCoefficient));
-      relative = (start * held + ((source - b.machineKgPerS) / capacity) * second) * relativeOf;
-    }
-  }
+  if (full) solveFull(c, b, first, start * held, second / capacity);
   const net = (source - b.machineKgPerS) / capacity;
   b.mean = start * held + net * second;
   b.end = start * decay + net * held;
+  if (full && b.end < b.target) {
+    // It gets there before the step is over, and holds.
+    scaleRemoval(b, source - conductance * b.target - capacity * (b.target - start));
+    b.mean = b.target;
+    b.end = b.target;
+    return;
+  }
   if (b.end > saturated) {
+    const before = b.machineKgPerS;
     if (full) runFull(c, b, first, 1);
     const surplus = source - conductance * saturated - capacity * (saturated - start) - b.machineKgPerS;
     if (surplus > 0) {
       b.fogKgPerS = surplus;
       b.mean = saturated;
       b.end = saturated;
-    } else if (full) {
+    } else if (full && b.machineKgPerS + surplus >= 0) {
       // The machines alone keep the air below saturation when they see it saturated: hold it there.
       scaleRemoval(b, b.machineKgPerS + surplus);
       b.mean = saturated;
       b.end = saturated;
-    }
+    } else if (full) scaleRemoval(b, before);
   }
 }
 
@@ -141,6 +144,7 @@ function holdSetPoint(c: CompiledCase, b: AirBalance): number {
     const own = capacityKgPerS(machine, b.airC, machine.setPoint);
     if (needed >= lower + own) {
       b.removal.fill(0);
+      b.target = target;
       return j;
     }
     b.removal.fill(0, 0, j);
@@ -152,6 +156,27 @@ function holdSetPoint(c: CompiledCase, b: AirBalance): number {
   }
   b.removal.fill(0);
   return machines.length;
+}
+
+/**
+ * Removal of machines that run through at the mean humidity that it leads to: mean = base + (source − removal)·gain, by
+ * Newton's method with a numeric slope; capacity rises with humidity, so there is one answer.
+ */
+function solveFull(c: CompiledCase, b: AirBalance, first: number, base: number, gain: number): void {
+  const relativeOf = b.kappa / b.saturationPa;
+  const off = (b.source / b.conductance) * relativeOf;
+  const eta = c.machines[first]!.planCoefficient;
+  let mean = b.start;
+  for (let pass = 0; pass < 3; pass++) {
+    const probe = 0.01 / relativeOf;
+    runFull(c, b, first, intakeHumidity(off, (mean + probe) * relativeOf, eta));
+    const more = b.machineKgPerS;
+    runFull(c, b, first, intakeHumidity(off, mean * relativeOf, eta));
+    const slope = (more - b.machineKgPerS) / probe;
+    mean = (base + (b.source - b.machineKgPerS + slope * mean) * gain) / (1 + slope * gain);
+    if (mean < 0) mean = 0;
+  }
+  runFull(c, b, first, intakeHumidity(off, mean * relativeOf, eta));
 }
 
 function runFull(c: CompiledCase, b: AirBalance, first: number, relativeHumidity: number): void {

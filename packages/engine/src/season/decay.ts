@@ -1,6 +1,6 @@
 /**
  * e^(−x) for x of 0 and more, inline: the (3,3) Padé form of e^(−x/16), raised to the sixteenth power. Off by less than
- * 1e-9 (held by a test); 0 from 20 on, where nothing is left that matters. A balance that uses it closes with any value.
+ * 3e-9 (held by a test); 0 from 20 on, where nothing is left that matters. A balance that uses it closes with any value.
  *
  * Kernel: unchecked. `Math.exp` is a call out of compiled code, which costs several times as much in the hourly loop.
  */

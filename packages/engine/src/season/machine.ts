@@ -9,14 +9,17 @@ export const RATING_FLOOR_C = (65 - 32) / 1.8;
 /** From switching on to switching off, as relative humidity. */
 export const SWITCHING_BAND = 2 * HUMIDISTAT_DIFFERENTIAL;
 
-/** Water that a running machine removes, kg/s, at the air of its intake. */
+/** Machines switch themselves off above this intake temperature, °C. Common practice, no source. */
+const HOTTEST_INTAKE_C = 40;
+
+/** Water that a running machine removes, kg/s, at the air of its intake; 0 where it is too cold or too hot for it. */
 export function capacityKgPerS(
   machine: SeasonMachine,
   temperatureC: number,
   relativeHumidity: number,
 ): number {
   const cold = coldFactor(temperatureC, machine.cold, machine.lowestIntakeC);
-  if (cold === 0) return 0;
+  if (cold === 0 || temperatureC > HOTTEST_INTAKE_C) return 0;
   return (machine.ratedKgPerDay / 86_400) * cold * relativeCapacity(temperatureC, relativeHumidity);
 }
 

@@ -5,7 +5,7 @@ import { runPass } from './pass.ts';
 import { createRecorder } from './recorder.ts';
 import type { SeasonCase, SeasonWeather } from './season-case.ts';
 import { type SeasonResult, seasonResult } from './season-result.ts';
-import { endOfSpinUp, spinOn, spinUp } from './spin-up.ts';
+import { endOfSpinUp, HOURLY_YEARS, spinOn, spinUp } from './spin-up.ts';
 import { copyState } from './state.ts';
 import { createDriveRules, type FlowTables } from './step-drive.ts';
 import { type PreparedWeather, prepareWeather } from './weather-series.ts';
@@ -62,10 +62,12 @@ export function runCase(
       options.hourly === true,
     );
     runPass(c, rules, weather.hourly, state, stepsPerHour, recorder);
-    const ending = endOfSpinUp(start, state, years, hourlyYears);
-    if (ending !== undefined) {
+    const ending = endOfSpinUp(start, state, years);
+    if (ending.converged || hourlyYears === HOURLY_YEARS) {
       return seasonResult(c, rules, recorder, start, state, ending, options.keepStart === true);
     }
-    years += spinOn(c, rules, weather, state);
+    // The steady year of the half-day steps lies a little beside that of the hours: a year that starts there fails again
+    // by the same amount. So the next starts where this one ended, and only if that fails too is more spin-up due.
+    if (hourlyYears % 2 === 0) years += spinOn(c, rules, weather, state, ending.residual);
   }
 }

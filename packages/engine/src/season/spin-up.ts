@@ -1,6 +1,7 @@
 import type { Ending } from '../numerics/solution.ts';
 import type { CompiledCase } from './compiled-case.ts';
 import { runPass } from './pass.ts';
+import { WOOD_SITES } from './places.ts';
 import { copyState, createState, type SpaceState } from './state.ts';
 import type { DriveRules } from './step-drive.ts';
 import { COARSE_HOURS, type PreparedWeather } from './weather-series.ts';
@@ -10,27 +11,43 @@ const REPEAT_SOIL_K = 0.05;
 const REPEAT_WOOD = 0.002;
 /**
  * Days at the end of the coarse year that are run by the hour: the top of the soil holds a daily wave that half-day steps
- * put a few hours late.
+ * put a few hours late, and wood settles on what half-day steps of a machine left out.
  */
-const HOURLY_DAYS = 3;
+const HOURLY_DAYS = 10;
 /** Coarse years that may follow when the reported year did not repeat, and hourly years in all. */
 const MORE_COARSE_YEARS = 12;
-const HOURLY_YEARS = 3;
+export const HOURLY_YEARS = 4;
+/** Residual from which on coarse years are worth their while. */
+const FAR = 6;
 
 /** First spin-up, from a guess: one coarse year, which brings soil within 0.02 K and wood within 0.002. */
 export function spinUp(c: CompiledCase, rules: DriveRules, weather: PreparedWeather): SpaceState {
   const state = createState(c, weather.monthMeanC[0]!, weather.hourly.humidityRatio[0]!);
+  const guess = copyState(state);
   coarseYear(c, rules, weather, state);
+  WOOD_SITES.forEach((site, i) => {
+    // What a year leaves of a wrong guess in the core, put right.
+    const left = Math.exp(-365 / c.source.wood[site].coreDays);
+    if (left < 0.5) {
+      state.woodCore[i] =
+        state.woodCore[i]! + ((state.woodCore[i]! - guess.woodCore[i]!) * left) / (1 - left);
+    }
+  });
   return state;
 }
 
-/** More of it where a tight or massive space has a longer memory; returns the number of coarse years. */
+/**
+ * More of it after a reported year that did not repeat: where it was far off, coarse years until they repeat; where it was
+ * near, nothing, because the year itself brought it nearer. Returns the number of coarse years.
+ */
 export function spinOn(
   c: CompiledCase,
   rules: DriveRules,
   weather: PreparedWeather,
   state: SpaceState,
+  residual: number,
 ): number {
+  if (residual < FAR) return 0;
   for (let year = 1; year < MORE_COARSE_YEARS; year++) {
     const before = copyState(state);
     coarseYear(c, rules, weather, state);
@@ -59,16 +76,10 @@ function change(start: SpaceState, end: SpaceState): number {
   return residual;
 }
 
-/** Whether the year repeats; 1 or less is converged. Undefined when more spin-up and another year are due. */
-export function endOfSpinUp(
-  start: SpaceState,
-  end: SpaceState,
-  years: number,
-  hourlyYears: number,
-): Ending | undefined {
+/** Whether the year repeats; 1 or less is converged. Undefined when another year is due. */
+export function endOfSpinUp(start: SpaceState, end: SpaceState, years: number): Ending {
   const residual = change(start, end);
   const converged = residual <= 1;
-  if (!converged && hourlyYears < HOURLY_YEARS) return undefined;
   return {
     converged,
     reason: converged ? 'tolerance-met' : 'iteration-limit',
