@@ -1,11 +1,14 @@
 import {
   airflow,
   type climate,
+  dehumidifier,
   ground,
   moisture,
+  mold,
   plan,
   psychrometrics,
   type Source,
+  season,
   wood,
 } from '@undercroft/engine';
 import type { Job, RecordIssue } from '@undercroft/record';
@@ -23,10 +26,25 @@ import { headlineOf } from './headline.ts';
 import { airMeaning, meanAir } from './readings/air.ts';
 import { surfaceMeaning } from './readings/surface.ts';
 import { woodMeaning } from './readings/wood.ts';
+import { assessSeason } from './season/season.ts';
 
 /** Everything about a well-formed job that a person should still mend. Empty for a sound one. */
 export function checkJob(job: Job): RecordIssue[] {
   return planIssues(job);
+}
+
+/** How much of the year by the hour an assessment works out, and from which seed. */
+export interface AssessOptions {
+  /**
+   * `none` leaves the year out. `cases` (default) runs the space as found, with each repair, with all, and with a
+   * failure, and sizes the machine: about a second. `full` adds the ranking of the repairs and the chances: some hundred
+   * years more.
+   */
+  readonly season?: 'none' | 'cases' | 'full';
+  /** Of weather that is synthesized and of values that are drawn; default 1. */
+  readonly seed?: number;
+  /** Told how many years of how many are done. */
+  readonly progress?: (done: number, total: number) => void;
 }
 
 /** Publications behind the figures of every assessment; those of single criteria stand with them. */
@@ -38,6 +56,9 @@ function sourcesUsed(): Source[] {
     airflow.airflowSources,
     ground.groundSources,
     plan.planSources,
+    dehumidifier.dehumidifierSources,
+    mold.moldSources,
+    season.seasonSources,
   ];
   const byId = new Map(sets.flatMap((set) => Object.values(set)).map((s) => [s.id, s]));
   return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
@@ -55,12 +76,13 @@ function readingsOf(job: Job, pressurePa: number): Assessment['readings'] {
 }
 
 /**
- * Assesses a job: sizes, what every reading means, criteria judged with their evidence, and the steady moisture balance
- * of the survey day and of the most humid month. The same job and climate give the same assessment.
+ * Assesses a job: sizes, what every reading means, criteria judged with their evidence, the steady moisture balance
+ * of the survey day and of the most humid month, and the year by the hour. The same job, climate and options give the
+ * same assessment.
  * @param weather a year of hours; without it the built-in monthly statistics of the nearest station serve
  * @throws JobError when the outline encloses no single area
  */
-export function assess(job: Job, weather?: climate.ClimateYear): Assessment {
+export function assess(job: Job, weather?: climate.ClimateYear, options: AssessOptions = {}): Assessment {
   const assumptions = new Assumptions();
   const space = geometryOf(job, assumptions);
   const chosen = chooseClimate(job, weather, assumptions);
@@ -83,6 +105,15 @@ export function assess(job: Job, weather?: climate.ClimateYear): Assessment {
     ...(day === undefined ? {} : { surveyDay: budgetOf(job, space, day, assumptions) }),
     designMonth: budgetOf(job, space, designMonth(job, space, chosen, assumptions), assumptions),
   };
+  const depth = options.season ?? 'cases';
+  const year =
+    depth === 'none'
+      ? undefined
+      : assessSeason(job, space, chosen, assumptions, {
+          depth,
+          seed: options.seed ?? 1,
+          progress: options.progress ?? (() => {}),
+        });
   const parts = {
     readings: readingsOf(job, pressurePa),
     criteria: judged.results,
@@ -102,6 +133,7 @@ export function assess(job: Job, weather?: climate.ClimateYear): Assessment {
     headline: headlineOf(parts),
     geometry: space.result,
     ...parts,
+    ...(year === undefined ? {} : { season: year }),
     assumptions: assumptions.list(),
     cautions: cautionsOf(facts),
     sources: sourcesUsed(),

@@ -1,5 +1,6 @@
 import type { Notice, Source } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
+import type { SeasonAssessment } from './season/season-assessment.ts';
 
 /** Where a value came from. `assumption` marks what nobody measured; it is shown as such wherever it appears. */
 export interface Origin {
@@ -207,6 +208,8 @@ export interface Assessment {
   readonly openQuestions: readonly OpenQuestion[];
   readonly criteriaCount: { readonly met: number; readonly notMet: number; readonly notShown: number };
   readonly budgets: { readonly surveyDay?: BudgetResult; readonly designMonth: BudgetResult };
+  /** The year by the hour; absent where it was not asked for. */
+  readonly season?: SeasonAssessment;
   readonly assumptions: readonly Assumption[];
   readonly cautions: readonly CautionShown[];
   readonly sources: readonly Source[];

@@ -1,3 +1,4 @@
+export type { AssessOptions } from './assess.ts';
 export { assess, checkJob } from './assess.ts';
 export type {
   Assessment,
@@ -18,3 +19,21 @@ export type {
   ZoneArea,
 } from './assessment.ts';
 export { JobError } from './job-error.ts';
+export type { RepairKey } from './season/repair-rule.ts';
+export type {
+  AirExchangeSummary,
+  AirQuarter,
+  ChancesResult,
+  FailureResult,
+  MachineChoice,
+  RankingResult,
+  RepairEffectResult,
+  RepairMeaning,
+  RepairOutcomeChange,
+  RepairSetResult,
+  SeasonAssessment,
+  SeasonCaseResult,
+  SeasonMonthResult,
+  SeasonWeatherUsed,
+  SizingResult,
+} from './season/season-assessment.ts';

@@ -13,7 +13,7 @@ function changed(change: (job: JobInput) => void): Job {
 }
 
 function verdict(job: Job, id: string): string | undefined {
-  return assess(job).criteria.find((c) => c.id === id)?.verdict;
+  return assess(job, undefined, { season: 'none' }).criteria.find((c) => c.id === id)?.verdict;
 }
 
 describe('criteria about many items', () => {
@@ -62,14 +62,18 @@ describe('evidence', () => {
       });
     });
     expect(
-      assess(job)
+      assess(job, undefined, { season: 'none' })
         .notices.map((n) => n.message)
         .join(' '),
     ).toContain('"moonPhase"');
   });
 
   it('leads to the people and times behind every verdict', () => {
-    for (const c of assess(changed(() => {})).criteria) {
+    for (const c of assess(
+      changed(() => {}),
+      undefined,
+      { season: 'none' },
+    ).criteria) {
       if (c.verdict === 'not-shown') continue;
       expect(c.source, c.id).not.toBe('');
       for (const e of c.evidence) {
@@ -88,7 +92,7 @@ describe('local amendments', () => {
       if (house !== undefined) house.amendments = ['atlantis'];
     });
     expect(
-      assess(job)
+      assess(job, undefined, { season: 'none' })
         .notices.map((n) => n.message)
         .join(' '),
     ).toContain('"atlantis"');

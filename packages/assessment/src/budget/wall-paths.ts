@@ -27,10 +27,13 @@ const PERMEANCE_BY_MATERIAL = {
   brick: 'brick-4-in',
 } as const;
 
+/** Permeances of the table in SI, worked out once. */
+const LISTED = new Map(moisture.LAYERS.map((layer) => [layer.key, moisture.layerPermeance(layer).value]));
+
 function permeanceOf(key: string): number {
-  const layer = moisture.LAYERS.find((l) => l.key === key);
-  if (layer === undefined) throw new Error(`no layer ${key} in the table of permeances`);
-  return moisture.layerPermeance(layer).value;
+  const listed = LISTED.get(key);
+  if (listed === undefined) throw new Error(`no layer ${key} in the table of permeances`);
+  return listed;
 }
 
 /**
