@@ -11,18 +11,14 @@ import type { SeasonCase } from '../../src/season/season-case.ts';
  * was started there must be followed by one that is started where it ended, or no number of tries ever repeats.
  */
 describe('a year that repeats', () => {
-  const rows: { place: string; name: string; change: Partial<SeasonCase> }[] = [
-    'greensboro_nc',
-    'denver_co',
-  ].flatMap((place) => [
-    { place, name: 'vented by its pressures', change: vented(120 / 150) },
-    { place, name: 'with few vents', change: vented(120 / 1500) },
-    { place, name: 'low', change: { ...vented(120 / 150), heightM: 0.4 } },
-    { place, name: 'almost tight', change: fixed(0.02) },
-  ]);
+  const rows: { name: string; change: Partial<SeasonCase> }[] = [
+    { name: 'vented by its pressures', change: vented(120 / 150) },
+    { name: 'low and vented', change: { ...vented(120 / 150), heightM: 0.4 } },
+    { name: 'almost tight', change: fixed(0.02) },
+  ];
 
-  it.each(rows)('$place, $name: settles, and goes on as it began', ({ place, name, change }) => {
-    const station = stationById(place)!;
+  it.each(rows)('$name: settles, and goes on as it began', ({ name, change }) => {
+    const station = stationById('denver_co')!;
     const weather = synthesizeYear(station.monthly, station.place, 1);
     const result = runSeason([{ ...defaultSeasonCase(weather), ...change, name }], weather)[0]!;
     expect(result.ending.converged).toBe(true);
