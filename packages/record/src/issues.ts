@@ -13,14 +13,14 @@ export interface RecordIssue {
 /** Readers stop looking after so many issues, so that a hostile file cannot fill the memory with them. */
 export const ENOUGH_ISSUES = 1000;
 
-/** The first thousand issues, and one that says so when there are more. */
-export function firstIssues(issues: readonly RecordIssue[]): readonly RecordIssue[] {
-  if (issues.length <= ENOUGH_ISSUES) return issues;
-  const expected = 'fewer; what comes after them is not listed';
-  return [
-    ...issues.slice(0, ENOUGH_ISSUES),
-    { path: 'the record', found: `${ENOUGH_ISSUES} faults`, expected },
-  ];
+/** The first issues, and one that says so when there are more. */
+export function firstIssues(issues: readonly RecordIssue[], most = ENOUGH_ISSUES): RecordIssue[] {
+  const first = issues.slice(0, most);
+  if (issues.length > most) {
+    const expected = 'fewer; what comes after them is not listed';
+    first.push({ path: issues[most].path, found: `${most} faults before this one`, expected });
+  }
+  return first;
 }
 
 /** Writes a path as a person would look for it. */

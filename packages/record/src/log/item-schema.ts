@@ -10,3 +10,8 @@ export function itemKind(name: string): ItemKind | undefined {
 export function fieldSchema({ schema }: ItemKind, field: string): z.ZodType | undefined {
   return Object.hasOwn(schema.shape, field) ? (schema.shape[field] as z.ZodType) : undefined;
 }
+
+/** Where an item stands in the job, for whoever looks for it by its id. */
+export function itemPath(kind: ItemKind, item: string): readonly string[] {
+  return kind.single ? kind.path : [...kind.path, item];
+}

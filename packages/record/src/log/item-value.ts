@@ -1,11 +1,14 @@
 import type * as z from 'zod';
-import { issuesOf, pathText, type RecordIssue, shown } from '../issues.ts';
+import { firstIssues, issuesOf, pathText, type RecordIssue, shown } from '../issues.ts';
 import { CREATE, ORDER, REMOVED } from './entry.ts';
 import type { FieldHistory } from './field-history.ts';
 import type { ItemHistory } from './item-history.ts';
 import type { ItemKind } from './item-kinds.ts';
-import { fieldSchema } from './item-schema.ts';
+import { fieldSchema, itemPath } from './item-schema.ts';
 import { isOrderKey } from './order-key.ts';
+
+/** So many issues of one item say what is wrong with it. */
+const ENOUGH_OF_AN_ITEM = 10;
 
 const BOOKKEEPING = new Set([CREATE, ORDER, REMOVED]);
 
@@ -31,20 +34,25 @@ export function itemValue(history: ItemHistory, kind: ItemKind): ItemValue {
   const key = history.shown(ORDER);
   const order = isOrderKey(key) ? key : '';
   const parsed = kind.schema.safeParse(raw);
-  if (parsed.success && (order === key || key === undefined))
+  if (parsed.success && (order === key || key === undefined)) {
     return { value: parsed.data, order, issues: [] };
-
-  const path = [...kind.path, history.item];
+  }
+  const path = itemPath(kind, history.item);
   const issues = parsed.success ? [] : issuesOf(parsed.error, raw, path);
   if (order !== key && key !== undefined) {
-    issues.push({
-      path: pathText([...path, ORDER]),
-      found: shown(key),
-      expected: 'a key that sorts, like a0 or a0V',
-    });
+    const expected = 'a key that sorts, like a0 or a0V';
+    issues.push({ path: pathText([...path, ORDER]), found: shown(key), expected });
   }
   const value = parsed.success ? parsed.data : mended(history, kind, raw, parsed.error);
-  return { value, order, issues };
+  return { value, order, issues: firstIssues(issues, ENOUGH_OF_AN_ITEM) };
+}
+
+/** Names of the fields that a schema finds fault with. */
+function faultyFields(error: z.ZodError): Set<string> {
+  const names = error.issues.flatMap((issue) =>
+    issue.code === 'unrecognized_keys' && issue.path.length === 0 ? issue.keys : issue.path.slice(0, 1),
+  );
+  return new Set(names.map(String));
 }
 
 /** The item with older values where newer ones break the schema, or null when that is not enough. */
@@ -54,15 +62,10 @@ function mended(
   raw: Record<string, unknown>,
   error: z.ZodError,
 ): Record<string, unknown> | null {
-  for (const issue of error.issues) {
-    const names =
-      issue.code === 'unrecognized_keys' && issue.path.length === 0 ? issue.keys : [issue.path[0]];
-    for (const name of names) {
-      if (typeof name !== 'string') continue;
-      const fits = newestThatFits(history.field(name), fieldSchema(kind, name));
-      if (fits === null) delete raw[name];
-      else raw[name] = fits;
-    }
+  for (const name of faultyFields(error)) {
+    const fits = newestThatFits(history.field(name), fieldSchema(kind, name));
+    if (fits === null) delete raw[name];
+    else raw[name] = fits;
   }
   const parsed = kind.schema.safeParse(raw);
   return parsed.success ? parsed.data : null;

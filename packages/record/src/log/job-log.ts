@@ -1,4 +1,4 @@
-import type { RecordIssue } from '../issues.ts';
+import { firstIssues, type RecordIssue } from '../issues.ts';
 import { viewInCurrentVersion } from '../migrations/migrate.ts';
 import { RECORD_VERSION } from '../schema/job.ts';
 import { assembleJob, type FoldedJob } from './assemble-job.ts';
@@ -143,7 +143,7 @@ export class JobLog {
     for (const history of this.#changed) this.#refresh(history);
     for (const list of this.#lists.values()) list.settle();
     this.#changed.clear();
-    const issues = [...this.#clashIssues(), ...inOrder(this.#issues)];
+    const issues = firstIssues([...this.#clashIssues(), ...inOrder(this.#issues)]);
     this.#folded = assembleJob(this.jobId, this.#singles, this.#lists, issues);
     return this.#folded;
   }

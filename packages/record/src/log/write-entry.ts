@@ -5,7 +5,7 @@ import { FOLLOW_LIMIT_MS, nextStamp } from './clock.ts';
 import type { Disagreement, Side } from './disagreement.ts';
 import { CREATE, Entry, ORDER, REMOVED } from './entry.ts';
 import { ITEM_KINDS, type ItemKind } from './item-kinds.ts';
-import { fieldSchema, itemKind } from './item-schema.ts';
+import { fieldSchema, itemKind, itemPath } from './item-schema.ts';
 import type { JobLog } from './job-log.ts';
 import { keyBetween } from './order-key.ts';
 
@@ -34,7 +34,7 @@ export type Change = { readonly kind: string; readonly item: string } & (
 
 function faultsOfCreate(log: JobLog, kind: ItemKind, change: Change & { do: 'create' }): RecordIssue[] {
   const { item, value, after } = change;
-  const path = pathText([...kind.path, item]);
+  const path = pathText(itemPath(kind, item));
   if (kind.single && item !== change.kind) {
     return [{ path, found: shown(item), expected: `${change.kind}, of which a job has one` }];
   }
@@ -44,7 +44,7 @@ function faultsOfCreate(log: JobLog, kind: ItemKind, change: Change & { do: 'cre
   if (Object.hasOwn(value, 'id'))
     return [{ path, found: 'an id in the value', expected: 'the id as item only' }];
   const parsed = kind.schema.safeParse(kind.single ? value : { ...value, id: item });
-  if (!parsed.success) return issuesOf(parsed.error, value, [...kind.path, item]);
+  if (!parsed.success) return issuesOf(parsed.error, value, itemPath(kind, item));
   return kind.single || typeof after !== 'string' ? [] : faultsOfPlace(log, change.kind, path, after);
 }
 
@@ -56,7 +56,7 @@ function faultsOfPlace(log: JobLog, kind: string, path: string, after: string): 
 }
 
 function faultsOfSet(kind: ItemKind, change: Change & { do: 'set' }): RecordIssue[] {
-  const path = [...kind.path, change.item];
+  const path = itemPath(kind, change.item);
   const schema = change.field === 'id' ? undefined : fieldSchema(kind, change.field);
   if (schema === undefined) {
     return [{ path: pathText(path), found: shown(change.field), expected: `a field of ${change.kind}` }];
@@ -74,7 +74,7 @@ function faultsOf(log: JobLog, change: Change): RecordIssue[] {
   }
   if (change.do === 'create') return faultsOfCreate(log, kind, change);
   const history = log.history(change.kind, change.item);
-  const path = pathText([...kind.path, change.item]);
+  const path = pathText(itemPath(kind, change.item));
   if (change.do === 'restore' ? history?.isCreated !== true : history?.isPresent !== true) {
     return [{ path, found: 'nothing', expected: 'an item that is there' }];
   }

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { Bearing, Id, Instant, Label, Place, Point, Sha256, Words } from './scalars.ts';
+import { Bearing, distinctIds, Id, Instant, Label, Place, Point, Sha256, Words } from './scalars.ts';
 
 /** What every captured file carries: its bytes by hash, when and where it was taken, by whom. */
 const captured = {
@@ -40,6 +40,7 @@ export const Clip = z.strictObject({
       }),
     )
     .max(10_000)
+    .check(distinctIds)
     .default([]),
 });
 

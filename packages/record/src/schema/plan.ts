@@ -2,6 +2,7 @@ import * as z from 'zod';
 import {
   Bearing,
   Distance,
+  distinctIds,
   Fraction,
   Id,
   Label,
@@ -28,7 +29,8 @@ export const TraverseOutline = z.strictObject({
       }),
     )
     .min(3)
-    .max(500),
+    .max(500)
+    .check(distinctIds),
   /** How the closing error is spread: `compass` over all courses by length, `transit` keeps square corners square. */
   adjustment: z.enum(['compass', 'transit']).default('transit'),
 });
@@ -39,7 +41,8 @@ export const CornerOutline = z.strictObject({
   corners: z
     .array(z.strictObject({ id: Id, at: Point }))
     .min(3)
-    .max(500),
+    .max(500)
+    .check(distinctIds),
 });
 
 export const Outline = z.discriminatedUnion('kind', [TraverseOutline, CornerOutline]);
@@ -113,6 +116,7 @@ export const InteriorWall = z.strictObject({
   openings: z
     .array(z.strictObject({ id: Id, offsetM: Distance, widthM: Size, heightM: Size }))
     .max(50)
+    .check(distinctIds)
     .default([]),
   note: Words.optional(),
 });

@@ -3,6 +3,25 @@ import * as z from 'zod';
 /** Random id of an item. Letters, digits, `-` and `_`, at most 64. */
 export const Id = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, 'an id of 1 to 64 letters, digits, - or _');
 
+/** Check for a list within an item: a reference by id must mean one part of it. */
+export function distinctIds({
+  value,
+  issues,
+}: z.core.ParsePayload<readonly { readonly id: string }[]>): void {
+  const seen = new Set<string>();
+  value.forEach(({ id }, index) => {
+    if (seen.has(id)) {
+      issues.push({
+        code: 'custom',
+        path: [index, 'id'],
+        message: 'an id that no other one here has',
+        input: id,
+      });
+    }
+    seen.add(id);
+  });
+}
+
 /** Time stamp, ISO 8601 with offset, e.g. `2031-05-14T09:20:00-04:00`. */
 export const Instant = z.iso.datetime({ offset: true, error: 'a time like 2031-05-14T09:20:00-04:00' });
 

@@ -178,6 +178,15 @@ const CASES: Readonly<Record<string, string>> = {
     C<>A
     => pier1 is gone`,
 
+  'removed on two, of which the later one had seen the edit': `
+    C: remove pier1
+    A: pier1.widthM = 0.5
+    A>B
+    B: remove pier1
+    B<>C
+    C<>A
+    => pier1 is gone`,
+
   'removal met an edit, settled for the removal': `
     A: remove pier1
     B: pier1.widthM = 0.5

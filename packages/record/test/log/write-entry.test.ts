@@ -94,15 +94,11 @@ describe('a change that cannot be made', () => {
       { do: 'create', kind: 'header', item: 'other', value: { title: 'x' } },
       'of which a job has one',
     ],
-    [
-      'that removes the plan',
-      { do: 'remove', kind: 'plan', item: 'plan' },
-      'plan.plan: plan; an item of a list',
-    ],
+    ['that removes the plan', { do: 'remove', kind: 'plan', item: 'plan' }, 'plan: plan; an item of a list'],
     [
       'that moves the header',
       { do: 'move', kind: 'header', item: 'header', after: null },
-      'header.header: header; an item of a list',
+      'header: header; an item of a list',
     ],
     [
       'that moves it behind itself',
