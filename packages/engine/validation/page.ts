@@ -10,7 +10,7 @@ import type { Finding } from './study.ts';
 import { type WeatherFile, yearOf } from './weather.ts';
 
 /** What a validation page is made from. */
-export interface PageInput {
+interface PageInput {
   readonly engineVersion: string;
   /** Finds the weather file of a station; absent, hours are synthesized from the built-in monthly statistics. */
   readonly fileOf?: (station: string) => WeatherFile | undefined;

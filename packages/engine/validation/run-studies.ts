@@ -13,7 +13,7 @@ export interface Evaluated {
 }
 
 /** Runs the year of one case; the result must have its hourly series. */
-export type RunYear = (space: SeasonCase, weather: ClimateYear) => SeasonResult;
+type RunYear = (space: SeasonCase, weather: ClimateYear) => SeasonResult;
 
 const season: RunYear = (space, weather) => runSeason([space], weather, { hourly: true })[0]!;
 

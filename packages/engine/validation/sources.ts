@@ -26,12 +26,6 @@ export const studySources = {
       'Build it right: insulating crawl spaces, building trade magazine, on the field studies of Princeville, Baton Rouge and Flagstaff',
     provenance: 'read',
   },
-  twoClimates: {
-    id: 'unvented-in-two-climates',
-    citation:
-      'News note of a building trade journal on the field studies of Baton Rouge and Flagstaff (closed crawl spaces, ducts in attic or crawl space), excerpt',
-    provenance: 'read',
-  },
   princevilleRecalled: {
     id: 'davis-dastur-2004',
     citation: 'Davis and Dastur 2004 on the same houses, low confidence',

@@ -4,10 +4,10 @@ import type { SeasonResult } from '../src/season/season-result.ts';
 import type { Source } from '../src/sources/source.ts';
 
 /** A: numbers were read. B: a result in words was read. C: numbers from memory, never gated on. */
-export type Level = 'A' | 'B' | 'C';
+type Level = 'A' | 'B' | 'C';
 
 /** One thing that a study reported, in our words. */
-export interface Statement {
+interface Statement {
   readonly level: Level;
   readonly says: string;
   readonly source: Source;

@@ -37,13 +37,14 @@ export const batonRouge: Study = {
     },
   ],
   given: [
-    'Four vented houses with ducts in the attic; closed: four with R-19 floors and ducts in the attic, four with R-8 walls and ducts in the attic, three with R-8 walls and ducts in the crawl space.',
+    'Four vented houses with ducts in the attic; closed: four with R-19 floors and ducts in the attic, four with R-8 walls and ducts in the attic, three with R-8 walls and ducts in the crawl space (news note of a building trade journal, excerpt read).',
     'Every closed space had a small supply duct.',
   ],
   assumed: [
     'Weather of Houston, the nearest built-in station of the same climate zone; not the place of the study.',
     'Vented houses: vents of 1/150, sheet laid and lapped, R-19 batts; default plan.',
     'Supply duct of 1 cfm for 30 ft², as in the other study of the same people.',
+    'Which designs saved and which lost was cut off in the part that was read; that ducts in the attic are the losing side is our reading.',
     'The model has no attic: ducts in the attic lie in air as warm as outdoors, which leaves out the sun on the roof.',
   ],
   cases: [

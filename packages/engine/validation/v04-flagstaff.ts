@@ -34,7 +34,7 @@ export const flagstaff: Study = {
     },
   ],
   given: [
-    'Ducts in the crawl space in all houses; R-30 batts in the insulated floors, R-13 foam on the insulated walls.',
+    'Ducts in the crawl space in all houses; R-30 batts in the insulated floors (news note of a building trade journal, excerpt read), R-13 foam on the insulated walls.',
     'Every closed space had a small supply duct.',
   ],
   assumed: [
