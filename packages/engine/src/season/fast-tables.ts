@@ -55,13 +55,9 @@ const WOOD_ROWS = 17;
 /** Values of one temperature. */
 const WOOD_ROW = WOOD_CELLS + 1;
 
-/** Temperatures beyond these sorb as at the end; the sorption equation is far outside its range there. */
-export const WOOD_COLDEST_C = WOOD_LOW_C;
-export const WOOD_WARMEST_C = WOOD_LOW_C + WOOD_STEP_C * (WOOD_ROWS - 1);
-
 let humidities: Float64Array | undefined;
 
-/** Relative humidity in balance with wood, over moisture content 0..0.32 (step 0.002) and −20..60 °C (step 5 K). */
+/** Relative humidity in balance with wood, over moisture content 0..0.32 (step 0.002) and −20..60 °C (step 5 K), which hold beyond. */
 export function woodTable(): Float64Array {
   if (humidities === undefined) {
     const table = new Float64Array(WOOD_ROW * WOOD_ROWS);

@@ -25,7 +25,7 @@ export const HEAT_GROSS_W = 12;
 export const WATER = 13;
 export const SUMMED = WATER + WATER_PATHS.length;
 
-export const VAPOR_PA = SUMMED;
+export const VAPOR_PA = SUMMED + 0;
 export const GROUND_C = SUMMED + 1;
 /** The colder of the inside faces of the walls. */
 export const WALL_C = SUMMED + 2;
