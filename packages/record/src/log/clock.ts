@@ -6,16 +6,13 @@
 export type ClockStamp = string;
 
 const DEVICE = /^[a-z0-9]{4,16}$/;
-const STAMP = /^[0-9a-z]{9}-[0-9a-z]{4}-[a-z0-9]{4,16}$/;
+/** The form of a stamp. */
+export const CLOCK_STAMP = /^[0-9a-z]{9}-[0-9a-z]{4}-[a-z0-9]{4,16}$/;
 const MAX_COUNTER = 36 ** 4 - 1;
 const MAX_MS = 36 ** 9 - 1;
 
 /** A stamp from a clock that runs further ahead than this does not pull our clock along [ms]. */
 export const FOLLOW_LIMIT_MS = 24 * 3600 * 1000;
-
-export function isClockStamp(text: string): boolean {
-  return STAMP.test(text);
-}
 
 /** Milliseconds since 1970 that a stamp claims. */
 export function stampMs(stamp: ClockStamp): number {

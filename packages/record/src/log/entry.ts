@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { Id, Instant, Label } from '../schema/scalars.ts';
-import { isClockStamp } from './clock.ts';
+import { CLOCK_STAMP } from './clock.ts';
 import { isJsonValue } from './json-value.ts';
 
 /** Field that creates an item: the value is the whole item without its id. */
@@ -10,7 +10,7 @@ export const REMOVED = 'removed';
 /** Field that places an item in its list: a fractional key. */
 export const ORDER = 'order';
 
-const Stamp = z.string().refine(isClockStamp, 'a clock stamp');
+const Stamp = z.string().regex(CLOCK_STAMP, 'a clock stamp');
 
 /** One thing a person did: the new value of one field of one item, and what they had seen of it. Never changed. */
 export const Entry = z.strictObject({
