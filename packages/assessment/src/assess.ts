@@ -2,6 +2,7 @@ import {
   airflow,
   type climate,
   dehumidifier,
+  EngineError,
   ground,
   moisture,
   mold,
@@ -16,12 +17,12 @@ import type { Assessment } from './assessment.ts';
 import { Assumptions } from './assumptions.ts';
 import { budgetOf } from './budget/budgets.ts';
 import { designMonth, surveyDay } from './budget/conditions.ts';
-import { chooseClimate } from './climate.ts';
+import { type ChosenClimate, chooseClimate } from './climate.ts';
 import { cautionsOf, judgeCriteria } from './criteria.ts';
 import { samplesOfPlan } from './evidence/from-plan.ts';
 import { samplesOfObservations, samplesOfSurfaces, samplesOfWood } from './evidence/from-readings.ts';
 import { jobFacts } from './evidence/job-facts.ts';
-import { geometryOf, planIssues } from './geometry.ts';
+import { geometryOf, planIssues, type SpaceGeometry } from './geometry.ts';
 import { headlineOf } from './headline.ts';
 import { airMeaning, meanAir } from './readings/air.ts';
 import { surfaceMeaning } from './readings/surface.ts';
@@ -43,6 +44,8 @@ export interface AssessOptions {
   readonly season?: 'none' | 'cases' | 'full';
   /** Of weather that is synthesized and of values that are drawn; default 1. */
   readonly seed?: number;
+  /** Years that the chances of `full` rest on, 20 to 10 000; default 500. */
+  readonly years?: number;
   /** Told how many years of how many are done. */
   readonly progress?: (done: number, total: number) => void;
 }
@@ -75,6 +78,25 @@ function readingsOf(job: Job, pressurePa: number): Assessment['readings'] {
   ];
 }
 
+/** The year by the hour; where the engine refuses figures of the job, none, and a problem says why. */
+function yearOf(
+  job: Job,
+  space: SpaceGeometry,
+  chosen: ChosenClimate,
+  assumptions: Assumptions,
+  { season: depth = 'cases', seed = 1, years = 500, progress = () => {} }: AssessOptions,
+  problems: string[],
+): Assessment['season'] {
+  if (depth === 'none') return undefined;
+  try {
+    return assessSeason(job, space, chosen, assumptions, { depth, seed, years, progress });
+  } catch (error) {
+    if (!(error instanceof EngineError)) throw error;
+    problems.push(`The year by the hour was not run: ${error.message}.`);
+    return undefined;
+  }
+}
+
 /**
  * Assesses a job: sizes, what every reading means, criteria judged with their evidence, the steady moisture balance
  * of the survey day and of the most humid month, and the year by the hour. The same job, climate and options give the
@@ -105,15 +127,7 @@ export function assess(job: Job, weather?: climate.ClimateYear, options: AssessO
     ...(day === undefined ? {} : { surveyDay: budgetOf(job, space, day, assumptions) }),
     designMonth: budgetOf(job, space, designMonth(job, space, chosen, assumptions), assumptions),
   };
-  const depth = options.season ?? 'cases';
-  const year =
-    depth === 'none'
-      ? undefined
-      : assessSeason(job, space, chosen, assumptions, {
-          depth,
-          seed: options.seed ?? 1,
-          progress: options.progress ?? (() => {}),
-        });
+  const year = yearOf(job, space, chosen, assumptions, options, problems);
   const parts = {
     readings: readingsOf(job, pressurePa),
     criteria: judged.results,

@@ -19,13 +19,18 @@ export type {
   ZoneArea,
 } from './assessment.ts';
 export { JobError } from './job-error.ts';
+export { assessmentJsonSchema } from './results-schema/assessment-schema.ts';
 export type { RepairKey } from './season/repair-rule.ts';
 export type {
   AirExchangeSummary,
   AirQuarter,
   ChancesResult,
+  DesignDayShown,
   FailureResult,
+  InfluenceResult,
   MachineChoice,
+  MachineChosen,
+  PullDownShown,
   RankingResult,
   RepairEffectResult,
   RepairMeaning,

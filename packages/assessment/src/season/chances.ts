@@ -6,8 +6,6 @@ import { type CaseGround, seasonCaseOf } from './season-case-of.ts';
 import { warmerWeather } from './season-weather.ts';
 import type { SpaceState } from './space-state.ts';
 
-/** Years that the chances rest on. */
-export const CHANCE_YEARS = 500;
 /**
  * How much a year as a whole is warmer or colder than the usual one at the same relative humidity [K]: the middles of
  * five equally likely parts of a normal spread of 1 K (spread of yearly summer means: common knowledge, no source).
@@ -34,7 +32,7 @@ function spreadOf({ value, low, high }: Drawn): season.Unknown['spread'] {
 }
 
 /**
- * How sure the year of a space is: 500 years, each with its own value for everything that was assumed with a range, and
+ * How sure the year of a space is: many years, each with its own value for everything that was assumed with a range, and
  * with weather of the year a little warmer or colder.
  * @param step is told how many years have been begun
  */
@@ -42,7 +40,7 @@ export function chancesOf(
   name: string,
   state: SpaceState,
   shared: CaseGround,
-  seed: number,
+  sample: { readonly seed: number; readonly years: number },
   step: (years: number) => void,
 ): ChancesResult {
   const usual = new Assumptions();
@@ -73,8 +71,8 @@ export function chancesOf(
   });
   const { weather } = shared.site;
   const ran = season.runUncertainty(space, unknowns, weather, {
-    count: CHANCE_YEARS,
-    seed,
+    count: sample.years,
+    seed: sample.seed,
     otherWeather: {
       name: WEATHER.key,
       years: YEARS_OFF_K.map((byK) => (byK === 0 ? weather : warmerWeather(weather, byK))),

@@ -1,5 +1,5 @@
 import type { dehumidifier, Notice, season } from '@undercroft/engine';
-import type { Assumption } from '../assessment.ts';
+import type { Assumption, BudgetPath } from '../assessment.ts';
 import type { RepairKey } from './repair-rule.ts';
 
 /** Weather that the years are run in. */
@@ -136,51 +136,53 @@ export interface MachineChoice {
   readonly notices: readonly Notice[];
 }
 
+/** The day that a machine is sized for. */
+export interface DesignDayShown {
+  readonly title: string;
+  readonly outdoorC: number;
+  readonly outdoorHumidityRatio: number;
+  readonly crawlC: number;
+  readonly groundC: number;
+  readonly airChangesPerHour: number;
+}
+
+/** Water that comes out of wood and walls once, after a wet space is closed. */
+export interface PullDownShown {
+  readonly waterKg: number;
+  readonly days: number;
+  readonly meanKgPerDay: number;
+  readonly firstWeekKgPerDay: number;
+}
+
+/** The machine that the years are run with; capacity and efficiency at 80 °F and 60 %. */
+export interface MachineChosen {
+  readonly id: string;
+  readonly name: string;
+  readonly ratedKgPerDay: number;
+  readonly litersPerKWh: number;
+  readonly why: string;
+}
+
 /** What has to be removed on the most humid day, and what does it. */
 export interface SizingResult {
   /** State of the space that the machine is sized for. */
   readonly state: string;
   readonly targetRelativeHumidity: number;
-  readonly day: {
-    readonly title: string;
-    readonly outdoorC: number;
-    readonly outdoorHumidityRatio: number;
-    readonly crawlC: number;
-    readonly groundC: number;
-    readonly airChangesPerHour: number;
-  };
-  readonly paths: readonly {
-    readonly key: string;
-    readonly title: string;
-    readonly kgPerDay: number;
-    readonly low: number;
-    readonly high: number;
-    readonly assumed: boolean;
-  }[];
+  readonly day: DesignDayShown;
+  readonly paths: readonly BudgetPath[];
   readonly steadyKgPerDay: number;
   /** Likely range of the steady load with all guesses. */
   readonly steadyLowKgPerDay: number;
   readonly steadyHighKgPerDay: number;
   readonly withPullDownKgPerDay: number;
-  readonly pullDown: {
-    readonly waterKg: number;
-    readonly days: number;
-    readonly meanKgPerDay: number;
-    readonly firstWeekKgPerDay: number;
-  };
+  readonly pullDown: PullDownShown;
   /** Share of the time that a machine may run. */
   readonly runMax: number;
   /** Capacity that a label must show at each test air. */
   readonly labels: readonly dehumidifier.LabelNeed[];
   readonly machines: readonly MachineChoice[];
   /** The machine that the years are run with. */
-  readonly chosen?: {
-    readonly id: string;
-    readonly name: string;
-    readonly ratedKgPerDay: number;
-    readonly litersPerKWh: number;
-    readonly why: string;
-  };
+  readonly chosen?: MachineChosen;
   /** The residential code's ways to keep a closed space dry, against the same load. */
   readonly codeOptions: readonly dehumidifier.CodeOption[];
   readonly notices: readonly Notice[];
@@ -227,6 +229,21 @@ export interface RankingResult {
   readonly notices: readonly Notice[];
 }
 
+/** How much one unknown has to do with the humidity and the mold of a year. */
+export interface InfluenceResult {
+  /** Key of the assumption, or `weather`. */
+  readonly key: string;
+  readonly title: string;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+  /** Rank correlation with the most humid day and with the peak mold index, −1 to 1. */
+  readonly onHumidity: number;
+  readonly onMold: number;
+  /** Squared rank correlation with the humidity: about its share of the spread. */
+  readonly share: number;
+}
+
 /** How sure the year of one case is. */
 export interface ChancesResult {
   readonly name: string;
@@ -243,16 +260,7 @@ export interface ChancesResult {
   readonly energyKWh: season.Spread;
   readonly waterRemovedKg: season.Spread;
   /** What matters most, first: what to measure next. */
-  readonly influences: readonly {
-    readonly key: string;
-    readonly title: string;
-    readonly low: number;
-    readonly high: number;
-    readonly unit: string;
-    readonly onHumidity: number;
-    readonly onMold: number;
-    readonly share: number;
-  }[];
+  readonly influences: readonly InfluenceResult[];
   readonly notices: readonly Notice[];
 }
 

@@ -4,7 +4,7 @@ import { Assumptions } from '../assumptions.ts';
 import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { airNetwork } from './air.ts';
-import { CHANCE_YEARS, chancesOf } from './chances.ts';
+import { chancesOf } from './chances.ts';
 import { designDay } from './design-day.ts';
 import { floorAir } from './floor-air.ts';
 import { pullDownOf } from './pull-down.ts';
@@ -24,6 +24,8 @@ export interface SeasonRequest {
   /** `cases` runs the states of the job; `full` ranks the repairs and asks how sure it is, which takes longer. */
   readonly depth: 'cases' | 'full';
   readonly seed: number;
+  /** Years that the chances rest on. */
+  readonly years: number;
   readonly progress: (done: number, total: number) => void;
 }
 
@@ -74,7 +76,7 @@ export function assessSeason(
   const repairs = chosenRepairs(job);
   const acting = repairs.filter((r) => r.meaning.changesTheYear);
   const ranked = full && acting.length > 0 ? rankingYears(acting.length) : 0;
-  const drawn = full ? CHANCE_YEARS : 0;
+  const drawn = full ? request.years : 0;
   const ordinary = 6 + acting.length;
   const tell = (done: number) => request.progress(done, ordinary + ranked + drawn);
 
@@ -91,7 +93,7 @@ export function assessSeason(
     ranked > 0 ? rankRepairs(found.state, acting, given, shared, (n) => tell(ordinary + n)) : undefined;
   const name = final.space.name;
   const chances = full
-    ? chancesOf(name, final.state, shared, request.seed, (n) => tell(ordinary + ranked + n))
+    ? chancesOf(name, final.state, shared, request, (n) => tell(ordinary + ranked + n))
     : undefined;
   tell(ordinary + ranked + drawn);
 

@@ -1,0 +1,41 @@
+import type { Assessment } from '../assessment.ts';
+import { listOf, object, ref, text } from './build.ts';
+import { DECISION_DEFINITIONS } from './decision-definitions.ts';
+import { SEASON_DEFINITIONS } from './season-definitions.ts';
+import { SURVEY_DEFINITIONS } from './survey-definitions.ts';
+
+const ROOT = object<Assessment>(
+  {
+    format: { const: 'undercroft-assessment' },
+    version: { const: 1 },
+    job: object<Assessment['job']>({ id: text, title: text }, { surveyedOn: text }),
+    climate: ref('Climate'),
+    headline: text,
+    geometry: ref('Geometry'),
+    readings: listOf(ref('Reading')),
+    criteria: listOf(ref('Criterion')),
+    openQuestions: listOf(ref('OpenQuestion')),
+    criteriaCount: ref('CriteriaCount'),
+    budgets: object<Assessment['budgets']>({ designMonth: ref('Budget') }, { surveyDay: ref('Budget') }),
+    assumptions: listOf(ref('Assumption')),
+    cautions: listOf(ref('Caution')),
+    sources: listOf(ref('Source')),
+    notices: listOf(ref('Notice')),
+  },
+  { season: ref('Season') },
+);
+
+/**
+ * JSON Schema (draft 2020-12) of an assessment as JSON. Closed: a property that it does not name is not allowed. Where
+ * taped walls close exactly, `geometry.closure.precision` is infinite and absent in JSON.
+ */
+export function assessmentJsonSchema(): Record<string, unknown> {
+  return {
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    title: 'Assessment of a crawl space',
+    description:
+      'Everything that follows from a job and a climate. SI units, the unit at the end of each name.',
+    ...ROOT,
+    $defs: { ...SURVEY_DEFINITIONS, ...SEASON_DEFINITIONS, ...DECISION_DEFINITIONS },
+  };
+}

@@ -1,0 +1,177 @@
+import type { dehumidifier, season } from '@undercroft/engine';
+import type { RepairKey } from '../season/repair-rule.ts';
+import type {
+  AirExchangeSummary,
+  AirQuarter,
+  FailureResult,
+  RepairMeaning,
+  SeasonAssessment,
+  SeasonCaseResult,
+  SeasonMonthResult,
+  SeasonWeatherUsed,
+} from '../season/season-assessment.ts';
+import {
+  amount,
+  count,
+  fraction,
+  listOf,
+  number,
+  object,
+  oneOf,
+  ref,
+  type Schema,
+  text,
+  yesNo,
+} from './build.ts';
+
+const notices = listOf(ref('Notice'));
+
+const REPAIRS = [
+  'ground-liner',
+  'seal-edges',
+  'wrap-piers',
+  'close-vents',
+  'open-vents',
+  'air-seal-floor',
+  'drain',
+  'sump',
+  'dehumidifier',
+  'circulating-fan',
+  'soil-gas-exhaust',
+  'exhaust-fan',
+  'remove-insulation',
+  'insulate-walls',
+  'wood-treatment',
+  'regrade',
+  'clear-debris',
+] as const satisfies readonly RepairKey[];
+
+/** Capacity on the label at each test air. */
+export const LABELS = object<Record<dehumidifier.RatingPointKey, number>>({
+  '80F-60': amount,
+  '73F-60': amount,
+  '65F-60': amount,
+});
+
+/** The space through a year: cases, air. */
+export const SEASON_DEFINITIONS = {
+  SeasonWeather: object<SeasonWeatherUsed>(
+    {
+      name: text,
+      source: text,
+      kind: oneOf('typical-year-file', 'single-year-file', 'synthesized'),
+      notices,
+    },
+    { seed: number },
+  ),
+  Repair: object<RepairMeaning>(
+    { id: text, repair: oneOf(...REPAIRS), title: text, does: text, changesTheYear: yesNo },
+    { priceCents: { type: 'integer' } },
+  ),
+  SeasonMonth: object<SeasonMonthResult>({
+    temperatureC: number,
+    relativeHumidity: fraction,
+    dewPointC: number,
+    woodMoistureSurface: amount,
+    woodMoistureCore: amount,
+    moldIndex: { type: 'number', minimum: 0, maximum: 6 },
+    airChangesPerHour: amount,
+    floorShare: fraction,
+    waterRemovedKg: amount,
+    energyKWh: amount,
+    runHours: amount,
+  }),
+  Failure: object<FailureResult>(
+    {
+      what: oneOf('power', 'dehumidifier'),
+      from: text,
+      days: count,
+      startRelativeHumidity: fraction,
+      highestRelativeHumidity: fraction,
+      usualRelativeHumidity: fraction,
+    },
+    {
+      hoursUntilAbove60: amount,
+      hoursUntilAbove70: amount,
+      hoursUntilAbove80: amount,
+      daysToRecover: amount,
+    },
+  ),
+  SeasonCase: object<SeasonCaseResult>(
+    {
+      name: text,
+      kind: oneOf('as-found', 'repair', 'all-repairs', 'failure'),
+      repairIds: listOf(text),
+      months: { type: 'array', items: ref('SeasonMonth'), minItems: 12, maxItems: 12 },
+      daysAbove80: count,
+      hoursAbove60: count,
+      hoursAbove70: count,
+      hoursAbove80: count,
+      highestDayRelativeHumidity: fraction,
+      peakMoldIndex: { type: 'number', minimum: 0, maximum: 6 },
+      peakWoodMoisture: amount,
+      condensationHours: object<SeasonCaseResult['condensationHours']>({
+        liner: amount,
+        wallAboveGrade: amount,
+        wallBelowGrade: amount,
+        ducts: amount,
+        joists: amount,
+        girder: amount,
+        sill: amount,
+      }),
+      waterRemovedKg: amount,
+      energyKWh: amount,
+      costCents: count,
+      runHours: amount,
+      starts: count,
+      waterKg: object<Record<season.WaterPath, number>>({
+        outdoorAir: number,
+        houseAir: number,
+        supplyAir: number,
+        openGround: number,
+        sheet: number,
+        standingWater: number,
+        walls: number,
+        capillary: number,
+        floor: number,
+        other: number,
+        wood: number,
+        condensate: number,
+        fog: number,
+        dehumidifiers: number,
+        drained: number,
+      }),
+      airChangesPerHour: amount,
+      closure: object<SeasonCaseResult['closure']>({ water: number, energy: number }),
+      settled: yesNo,
+      notices,
+    },
+    { failure: ref('Failure') },
+  ),
+  AirQuarter: object<AirQuarter>({
+    months: text,
+    airChangesPerHour: amount,
+    floorShare: fraction,
+    floorFlowM3PerH: number,
+    floorDirection: oneOf('up', 'down', 'none'),
+  }),
+  AirExchange: object<AirExchangeSummary>({
+    name: text,
+    leakageM2: amount,
+    floorLeakageM2: amount,
+    quarters: { type: 'array', items: ref('AirQuarter'), minItems: 4, maxItems: 4 },
+  }),
+  Season: object<SeasonAssessment>(
+    {
+      weather: ref('SeasonWeather'),
+      tariffCentsPerKWh: amount,
+      repairs: listOf(ref('Repair')),
+      cases: listOf(ref('SeasonCase')),
+      airExchange: listOf(ref('AirExchange')),
+      sizing: ref('Sizing'),
+      assumptions: listOf(ref('Assumption')),
+      notices,
+    },
+    { ranking: ref('Ranking'), chances: ref('Chances') },
+  ),
+} as const satisfies Record<string, Schema>;
