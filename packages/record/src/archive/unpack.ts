@@ -30,17 +30,17 @@ function faultsOf(listed: readonly ZipFile[], limits: ArchiveLimits): RecordIssu
   ]);
   for (const { name, size, deflated } of listed) {
     const mostBytes = most.get(name);
-    if (mostBytes === undefined && !BLOB_NAME.test(name)) {
+    const path = mostBytes !== undefined || BLOB_NAME.test(name) ? name : shown(name);
+    if (path !== name) {
       const expected = `only ${MANIFEST_NAME}, ${ENTRIES_NAME} and ${BLOB_FOLDER}<hash>`;
       issues.push({ path: 'archive', found: `a file named ${shown(name)}`, expected });
     }
-    if (names.has(name))
-      issues.push({ path: shown(name), found: 'the name twice', expected: 'each name once' });
+    if (names.has(name)) issues.push({ path, found: 'the name twice', expected: 'each name once' });
     if (mostBytes !== undefined && size > mostBytes) {
-      issues.push({ path: name, found: `${size} bytes`, expected: `at most ${mostBytes}` });
+      issues.push({ path, found: `${size} bytes`, expected: `at most ${mostBytes}` });
     }
     if (mostBytes === undefined && deflated) {
-      issues.push({ path: shown(name), found: 'compressed bytes', expected: 'a blob stored as it is' });
+      issues.push({ path, found: 'compressed bytes', expected: 'a blob stored as it is' });
     }
     names.add(name);
     total += size;

@@ -54,7 +54,7 @@ function directoryPlace(view: DataView): { start: number; end: number; count: nu
   if (start + view.getUint32(end + 12, true) !== end) {
     throw new ZipFault(
       'a directory that is not where it should be',
-      'a whole zip file with nothing before or between',
+      'a whole zip file with nothing before it',
     );
   }
   return { start, end, count };
