@@ -10,7 +10,8 @@ const ITERATIONS_MAX = 200;
 
 /**
  * Zero of a function that does not rise, between two points where it is at least 0 and at most 0. Regula falsi with the
- * Illinois rule, halving every third step, so that the bracket closes on any kink.
+ * Illinois rule. Where three steps have not brought the function ten times nearer to zero, the bracket is halved, so
+ * that it closes on any kink.
  * @param f not rising from `low` to `high`
  * @param tolerance size of `f` that counts as zero
  * @returns `no-bracket` when f has the same sign at both ends, with x at the end that is nearer to zero
@@ -31,11 +32,15 @@ export function fallingZero(
   }
   let best = Math.abs(fa) < Math.abs(fb) ? { x: a, f: fa } : { x: b, f: fb };
   let side = 0;
+  let sizeThen = Number.POSITIVE_INFINITY;
   for (let i = 1; i <= ITERATIONS_MAX; i++) {
     if (Math.abs(best.f) <= tolerance) {
       return { x: best.x, ending: ended('tolerance-met', best.f, i - 1) };
     }
-    let x = i % 3 === 0 || fa === fb ? 0.5 * (a + b) : (a * fb - b * fa) / (fb - fa);
+    const third = i % 3 === 0;
+    const slow = third && Math.abs(best.f) > 0.1 * sizeThen;
+    if (third) sizeThen = Math.abs(best.f);
+    let x = slow || fa === fb ? 0.5 * (a + b) : (a * fb - b * fa) / (fb - fa);
     if (!(x > a && x < b)) x = 0.5 * (a + b);
     if (x <= a || x >= b) return { x: best.x, ending: ended('stagnated', best.f, i - 1) };
     const fx = f(x);

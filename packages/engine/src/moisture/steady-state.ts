@@ -44,16 +44,14 @@ export function humidistatOf(budget: BudgetInput): SteadyProblem['humidistat'] {
   return budget.dehumidifier?.kind === 'humidistat' ? budget.dehumidifier : undefined;
 }
 
-function flow(path: PathModel, end: PathEnd, air: CrawlAir): number {
-  if (end === 'value')
-    return path.kgPerS(
-      path.inputs.map(({ band }) => band.value),
-      air,
-    );
-  return overCorners(
-    path.inputs.map(({ band }) => band),
-    (values) => path.kgPerS(values, air),
-  )[end];
+/** Flow of a path with its inputs at one end, kg/s, as a function of the air; what does not hang on the air is done once. */
+function flowAt(path: PathModel, end: PathEnd): (air: CrawlAir) => number {
+  const bands = path.inputs.map(({ band }) => band);
+  if (end === 'value') {
+    const middle = bands.map((band) => band.value);
+    return (air) => path.kgPerS(middle, air);
+  }
+  return (air) => overCorners(bands, (values) => path.kgPerS(values, air))[end];
 }
 
 /**
@@ -68,11 +66,12 @@ export function solveSteady(
   machineEnd: PathEnd = 'value',
 ): SteadyState {
   const { paths, pressurePa, humidistat } = problem;
+  const flows = paths.map((path, i) => flowAt(path, ends[i]!));
   const airAt = (w: number) => airAtHumidityRatio(temperatureC, w, pressurePa);
   const passive = (w: number): number => {
     const air = airAt(w);
     let sum = 0;
-    for (let i = 0; i < paths.length; i++) sum += flow(paths[i]!, ends[i]!, air);
+    for (const flow of flows) sum += flow(air);
     return sum;
   };
   const capacity = (w: number): number =>
