@@ -1,0 +1,53 @@
+import type { Assessment } from '@undercroft/assessment';
+import type { Job } from '@undercroft/record';
+import { day } from '../words/dates.ts';
+import type { ReportDocument, Section } from './blocks.ts';
+import { assumptions, cautions, sources, standing } from './sections/closing.ts';
+import { met, notMet, notShown } from './sections/criteria.ts';
+import { readings } from './sections/readings.ts';
+import { seen } from './sections/seen.ts';
+import { summary } from './sections/summary.ts';
+import { water } from './sections/water.ts';
+
+/** Makes one section of the report. A new subject (the year, the repairs, the price) is one more of these. */
+export type SectionMaker = (job: Job, assessment: Assessment) => Section;
+
+/** The sections in the order in which an owner asks: what is there, what is wrong, why, what to mind. */
+const SECTIONS: readonly SectionMaker[] = [
+  summary,
+  seen,
+  readings,
+  notMet,
+  notShown,
+  met,
+  water,
+  cautions,
+  assumptions,
+  sources,
+  standing,
+];
+
+/** Date of a report whose job has none: a file needs one, and the clock is never read. */
+const UNDATED = '2000-01-01';
+
+/** The report of a job as one document, which HTML and PDF are made from. */
+export function reportDocument(job: Job, assessment: Assessment): ReportDocument {
+  const { header } = job;
+  const surveyedOn = assessment.job.surveyedOn;
+  const date = surveyedOn === undefined ? 'Survey not dated' : day(surveyedOn);
+  const by = header.surveyedBy.length === 0 ? '' : ` by ${header.surveyedBy.join(', ')}`;
+  return {
+    title: header.title,
+    subtitle: [
+      {
+        text:
+          surveyedOn === undefined
+            ? 'Survey of a crawl space, not dated'
+            : `Survey of a crawl space, ${date}${by}`,
+      },
+    ],
+    running: { job: header.title, date },
+    datedOn: surveyedOn ?? UNDATED,
+    sections: SECTIONS.map((make) => make(job, assessment)),
+  };
+}

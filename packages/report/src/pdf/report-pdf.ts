@@ -1,0 +1,187 @@
+import type { Assessment } from '@undercroft/assessment';
+import type { Job } from '@undercroft/record';
+import PDFDocument from 'pdfkit';
+import type { Block, Figure, ReportDocument } from '../document/blocks.ts';
+import { reportDocument } from '../document/report.ts';
+import type { ReportFonts } from '../fonts.ts';
+import { escapeText } from '../svg/escape.ts';
+import { drawDrawing } from './draw-items.ts';
+import { Pages } from './pages.ts';
+import { FONTS, TYPE } from './type-styles.ts';
+import { tableStart, writeTable } from './write-table.ts';
+import { paragraphStart, paragraphStyle, writeList, writeParagraph, writeTally } from './write-text.ts';
+
+type Element = PDFKit.PDFStructureElement;
+
+const SHEET_TEXT = 7.2;
+const INLINE_TEXT = 7.6;
+
+function writeFigure(pages: Pages, parent: Element, figure: Figure): void {
+  const element = (alt: string) => {
+    const made = pages.doc.struct('Figure', { alt });
+    parent.add(made);
+    return made;
+  };
+  if (figure.placement === 'sheet') {
+    writeParagraph(
+      pages,
+      parent,
+      [{ text: `${figure.caption} It stands on a sheet of its own.` }],
+      TYPE.note,
+      'P',
+    );
+    pages.queueSheet(({ x, y, width, height }) => {
+      const drawing = figure.onPaper({ width, height, textSize: SHEET_TEXT });
+      const made = element(drawing.description);
+      made.add(() => drawDrawing(pages.doc, drawing, x, y));
+      made.end();
+    });
+    return;
+  }
+  const drawing = figure.onPaper({ width: pages.width, height: pages.wholeRoom, textSize: INLINE_TEXT });
+  pages.need(drawing.height + TYPE.caption.leading * 2);
+  const made = element(drawing.description);
+  made.add(() => drawDrawing(pages.doc, drawing, pages.left, pages.y));
+  pages.y += drawing.height + 2;
+  writeParagraph(pages, made, [{ text: figure.caption }], { ...TYPE.caption, after: 8 }, 'Caption');
+  made.end();
+}
+
+/** Least room in which a block may begin, so that no heading stands alone at the foot of a page. */
+function startOf(pages: Pages, blocks: readonly Block[], at: number): number {
+  const block = blocks[at];
+  if (block === undefined) return 0;
+  switch (block.kind) {
+    case 'heading': {
+      const style = block.level === 2 ? TYPE.section : TYPE.part;
+      return style.before + style.leading + style.after + startOf(pages, blocks, at + 1);
+    }
+    case 'paragraph': {
+      const style = paragraphStyle(block.role);
+      const own = paragraphStart(pages, block.text, style);
+      // A note introduces what follows it, so the two stay together.
+      return block.role === 'note' ? own + style.after + startOf(pages, blocks, at + 1) : own;
+    }
+    case 'table':
+      return tableStart(pages, block);
+    case 'figure':
+      return block.placement === 'sheet'
+        ? TYPE.note.leading
+        : block.onPaper({ width: pages.width, height: pages.wholeRoom, textSize: INLINE_TEXT }).height + 26;
+    case 'list':
+      return 3 * TYPE.note.leading;
+    case 'tally':
+      return 36;
+  }
+}
+
+function writeBlock(pages: Pages, section: Element, blocks: readonly Block[], at: number): void {
+  const block = blocks[at];
+  pages.need(Math.min(startOf(pages, blocks, at), pages.wholeRoom));
+  switch (block.kind) {
+    case 'heading': {
+      const style = block.level === 2 ? TYPE.section : TYPE.part;
+      writeParagraph(pages, section, [{ text: block.text }], style, `H${block.level}`);
+      if (block.level === 2) pages.doc.outline.addItem(block.text);
+      break;
+    }
+    case 'paragraph':
+      writeParagraph(pages, section, block.text, paragraphStyle(block.role), 'P');
+      break;
+    case 'list':
+      writeList(pages, section, block);
+      break;
+    case 'table':
+      writeTable(pages, section, block);
+      break;
+    case 'figure':
+      writeFigure(pages, section, block);
+      break;
+    case 'tally':
+      writeTally(pages, section, block);
+      break;
+  }
+}
+
+function openDocument(report: ReportDocument, fonts: ReportFonts): PDFKit.PDFDocument {
+  const options: PDFKit.PDFDocumentOptions = {
+    // No font to begin with: the library would look for one that is not there in a browser, and a font given here and
+    // registered again below would be opened anew at every use.
+    font: null as unknown as string,
+    autoFirstPage: false,
+    bufferPages: true,
+    pdfVersion: '1.7',
+    tagged: true,
+    lang: 'en-US',
+    displayTitle: true,
+    info: {
+      Title: report.title,
+      Creator: 'Undercroft',
+      Producer: 'Undercroft',
+      CreationDate: new Date(`${report.datedOn}T00:00:00Z`),
+    },
+  };
+  const doc = new PDFDocument(options);
+  // Bytes are what the library takes; its types ask for something narrower.
+  doc.registerFont(FONTS.text, fonts.text as unknown as string);
+  doc.registerFont(FONTS.strong, fonts.textBold as unknown as string);
+  doc.registerFont(FONTS.figures, fonts.figures as unknown as string);
+  safeMetadata(doc);
+  return doc;
+}
+
+/**
+ * The library writes the title into the XML packet of the file as it stands; a title with `<` or `&` would break that. The
+ * packet is written after the plain title has gone into the file's own information, so there it can be escaped.
+ */
+function safeMetadata(doc: PDFKit.PDFDocument): void {
+  const write = doc.endMetadata.bind(doc);
+  doc.endMetadata = () => {
+    doc.info = { ...doc.info, Title: escapeText(doc.info.Title ?? '') };
+    write();
+  };
+}
+
+function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = [];
+    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on('error', reject);
+    doc.on('end', () => {
+      const whole = new Uint8Array(chunks.reduce((sum, c) => sum + c.length, 0));
+      let at = 0;
+      for (const chunk of chunks) {
+        whole.set(chunk, at);
+        at += chunk.length;
+      }
+      resolve(whole);
+    });
+  });
+}
+
+/**
+ * The report as PDF on Letter paper, tagged, with its fonts inside. The same job, assessment and fonts give the same bytes:
+ * the file is dated with the day of the survey, and the clock is never read.
+ */
+export async function reportPdf(
+  job: Job,
+  assessment: Assessment,
+  { fonts }: { readonly fonts: ReportFonts },
+): Promise<Uint8Array> {
+  const report = reportDocument(job, assessment);
+  const doc = openDocument(report, fonts);
+  const bytes = collect(doc);
+  const pages = new Pages(doc);
+  const root = doc.struct('Document');
+  doc.addStructure(root);
+  writeParagraph(pages, root, [{ text: report.title }], TYPE.title, 'H1');
+  writeParagraph(pages, root, report.subtitle, TYPE.subtitle, 'P');
+  for (const section of report.sections) {
+    const element = doc.struct('Sect');
+    root.add(element);
+    for (const at of section.blocks.keys()) writeBlock(pages, element, section.blocks, at);
+  }
+  pages.finish({ ...report.running, foot: 'Defers to the local code and to licensed trades.' });
+  doc.end();
+  return bytes;
+}
