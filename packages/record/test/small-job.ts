@@ -1,4 +1,12 @@
-import { type Author, type Entry, entriesOfJob, type Job, type JobInput, JobSchema } from '../src/index.ts';
+import {
+  type Author,
+  type Entry,
+  entriesOfJob,
+  type Job,
+  type JobInput,
+  JobSchema,
+  RECORD_VERSION,
+} from '../src/index.ts';
 
 /** The moment at which the small job stands ready. */
 export const START_MS = Date.UTC(2031, 4, 14, 13);
@@ -28,7 +36,7 @@ const INPUT: JobInput = {
 
 /** A job with the least that a job needs, and three piers. */
 export function smallJob(): Job {
-  return JobSchema.parse(INPUT);
+  return JobSchema.parse({ ...INPUT, version: RECORD_VERSION });
 }
 
 /** Someone at a device, at a moment. */
