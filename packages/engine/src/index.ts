@@ -1,6 +1,7 @@
 export * as airflow from './airflow/index.ts';
 export * as calculators from './calculators/index.ts';
 export * as climate from './climate/index.ts';
+export * as coverage from './coverage/index.ts';
 export * as criteria from './criteria/index.ts';
 export * as dehumidifier from './dehumidifier/index.ts';
 export * as geometry from './geometry/index.ts';
