@@ -34,7 +34,8 @@ function weatherUsed(chosen: ChosenClimate, weather: climate.ClimateYear, seed: 
     code: 'synthesized-weather',
     message: `No weather file was given: the hours are synthesized from the monthly statistics of ${weather.place.name} (seed ${seed}). A file of the place has sharper single days.`,
   };
-  return { ...used, seed, notices: [made, ...notices] };
+  const others = notices.filter((n) => n.code !== 'synthesized-hours');
+  return { ...used, seed, notices: [made, ...others] };
 }
 
 /** Mean of the warm months of a climate, by which a house without cooling goes [°C]. */
