@@ -126,7 +126,7 @@ def quadratic(pen, points, flags):
 def rename(font, family, style):
     names = font["name"]
     full = family if style == "Regular" else f"{family} {style}"
-    post = full.replace(" ", "") + ("-Regular" if style == "Regular" else "")
+    post = f"{family.replace(chr(32), str())}-{style}"
     names.names = [n for n in names.names if n.nameID in (0, 13, 14)]
     for id_, text in ((1, family), (2, style), (3, post), (4, full), (5, "Version 1.0"), (6, post)):
         names.setName(text, id_, 3, 1, 0x409)

@@ -9,7 +9,14 @@ import { drawDrawing } from './draw-items.ts';
 import { Pages } from './pages.ts';
 import { FONTS, TYPE } from './type-styles.ts';
 import { tableStart, writeTable } from './write-table.ts';
-import { paragraphStart, paragraphStyle, writeList, writeParagraph, writeTally } from './write-text.ts';
+import {
+  paragraphHeight,
+  paragraphStart,
+  paragraphStyle,
+  writeList,
+  writeParagraph,
+  writeTally,
+} from './write-text.ts';
 
 type Element = PDFKit.PDFStructureElement;
 
@@ -58,9 +65,11 @@ function startOf(pages: Pages, blocks: readonly Block[], at: number): number {
     }
     case 'paragraph': {
       const style = paragraphStyle(block.role);
-      const own = paragraphStart(pages, block.text, style);
-      // A note introduces what follows it, so the two stay together.
-      return block.role === 'note' ? own + style.after + startOf(pages, blocks, at + 1) : own;
+      const next = blocks[at + 1];
+      // A note introduces what follows it, and so does a paragraph before a chart: they stay together.
+      const introduces = block.role === 'note' || (next?.kind === 'figure' && next.placement === 'inline');
+      if (!introduces) return paragraphStart(pages, block.text, style);
+      return paragraphHeight(pages, block.text, style) + startOf(pages, blocks, at + 1);
     }
     case 'table':
       return tableStart(pages, block);

@@ -67,6 +67,12 @@ export function paragraphStart(pages: Pages, text: Rich, style: TypeStyle): numb
   return style.before + style.leading * Math.min(lines, lines === TOGETHER + 1 ? lines : TOGETHER);
 }
 
+/** Height of a whole paragraph with its spaces [points]. */
+export function paragraphHeight(pages: Pages, text: Rich, style: TypeStyle): number {
+  const lines = setLines(text, style, pages.width, pages.measure).length;
+  return lines === 0 ? 0 : style.before + lines * style.leading + style.after;
+}
+
 /** A list with a small square before each item. */
 export function writeList(pages: Pages, parent: Element, { items }: List): void {
   const style = { ...TYPE.note, color: 'ink' as const, after: 2.5 };

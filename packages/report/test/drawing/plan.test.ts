@@ -160,7 +160,7 @@ describe('scale bar', () => {
       9,
     );
     const tick = items.find((i) => i.kind === 'line');
-    const meters = Number(/^(\d+) m$/.exec(textsIn(items).find((t) => t.endsWith(' m')) as string)?.[1]);
+    const meters = Number(/^([\d.]+) m$/.exec(textsIn(items).find((t) => t.endsWith(' m')) as string)?.[1]);
     if (tick?.kind !== 'line') throw new Error('no tick');
     expect((tick.points[0].x - Math.min(...xs)) / (sheet.unitsPerMeter as number)).toBeCloseTo(meters, 9);
   });

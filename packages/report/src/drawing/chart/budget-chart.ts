@@ -11,13 +11,19 @@ type Bar = Pick<BudgetPath, 'title' | 'kgPerDay' | 'low' | 'high' | 'assumed'> &
 /** Paths below this are named under the chart instead of drawn [kg/day]; a bar would be thinner than its outline. */
 const SMALLEST_BAR = 0.05;
 
+/** A smaller path is drawn all the same where its range reaches this share of the largest flow. */
+const LARGE_DOUBT = 0.1;
+
 /** Pints of water in a kilogram, US. */
 const PINTS = units.convert(1, 'kg/day', 'pint/day');
 
 /** Wetting paths by size, then drying paths by size, then what stays open. */
 function barsOf(budget: BudgetResult): { readonly bars: Bar[]; readonly small: string[] } {
+  const largest = Math.max(0, ...budget.paths.map((p) => Math.abs(p.kgPerDay)));
   const drawn = budget.paths.filter(
-    (p) => Math.max(Math.abs(p.kgPerDay), Math.abs(p.low), Math.abs(p.high)) >= SMALLEST_BAR,
+    (p) =>
+      Math.abs(p.kgPerDay) >= SMALLEST_BAR ||
+      Math.max(Math.abs(p.low), Math.abs(p.high)) >= Math.max(SMALLEST_BAR, LARGE_DOUBT * largest),
   );
   const left = budget.unexplainedKgPerDay;
   const rest: Bar[] =

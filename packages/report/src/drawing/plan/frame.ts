@@ -70,7 +70,7 @@ export function scaleBar(view: PlanView, at: Spot, room: number): Item {
     const text = i === parts ? `${feet} ft` : String((feet * i) / parts);
     items.push(lettering(view, { x: at.x + i * step, y: at.y - 2.5 * unit }, text, small));
   }
-  const meters = Math.max(1, 10 ** Math.floor(Math.log10(feet * FOOT_M)));
+  const meters = feet * FOOT_M < 1 ? 0.5 : 10 ** Math.floor(Math.log10(feet * FOOT_M));
   const x = at.x + meters * scale;
   items.push(
     line(
