@@ -5,7 +5,9 @@ export default defineConfig({
   ssr: { resolve: { conditions: ['undercroft-source'] } },
   test: {
     include: ['packages/*/test/**/*.test.ts', 'tests/**/*.test.ts'],
-    exclude: ['**/*.long.test.ts', '**/node_modules/**'],
+    exclude: ['**/*.long.test.ts', '**/*.browser.test.ts', '**/node_modules/**'],
     testTimeout: 30_000,
+    // Our modules keep no state, so test files share them; loading the engine anew for each file cost most of the time.
+    isolate: false,
   },
 });

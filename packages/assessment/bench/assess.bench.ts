@@ -1,0 +1,11 @@
+import { assess } from '@undercroft/assessment';
+import { madeJob } from './made-job.ts';
+
+const job = madeJob();
+const run = () => assess(job, undefined, { season: 'none' });
+
+/** One record without an hourly year: what a person waits for after each change. Goals of the project. */
+export const benches = [
+  { id: 'assess.record', goal: 50, rounds: 31, warm: 5, run },
+  { id: 'assess.record.memory', unit: 'MB', goal: 200, run },
+];

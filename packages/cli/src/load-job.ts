@@ -1,0 +1,45 @@
+import { DEMO_JOBS, type Job, readArchive, readJob, readJobText } from '@undercroft/record';
+import type { Io } from './command.ts';
+import { readInput, standsAt } from './files.ts';
+import { inputError, UsageError } from './usage-error.ts';
+
+/** First bytes of a zip file. */
+const ZIP = [0x50, 0x4b];
+
+/** What JOB may be, for help texts. */
+export const JOB_IS =
+  'JOB is a job file (.json), an archive (.zip) or the name of a demo job (undercroft demo lists them).';
+
+function archived(name: string, bytes: Uint8Array, io: Io): Job {
+  const opened = readArchive(bytes);
+  if (!opened.ok) throw inputError(name, opened.issues);
+  for (const w of opened.archive.warnings) io.warn(`${w.path}: found ${w.found}; expected ${w.expected}`);
+  const missing = opened.archive.missingBlobs.length;
+  if (missing > 0) io.warn(`${missing} pictures or sound notes named by the job are not in the archive.`);
+  return opened.archive.job;
+}
+
+/**
+ * A job from a job file, an archive or the name of a demo job; a file wins over a demo job of its name. Warnings of an
+ * archive go to standard error.
+ * @throws UsageError when there is no such job or something is wrong with it
+ */
+export async function loadJob(words: readonly string[], io: Io): Promise<Job> {
+  const [name, ...extra] = words;
+  if (name === undefined || name === '') {
+    throw new UsageError(`Name a job. ${JOB_IS}`);
+  }
+  if (extra.length > 0) throw new UsageError(`One job at a time; "${extra.join(' ')}" is too much.`);
+  const demo = DEMO_JOBS.find((d) => d.name === name);
+  if (demo !== undefined && (await standsAt(name, io.cwd)) !== 'file') {
+    const read = readJob(demo.job);
+    if (!read.ok) throw new Error(`the demo job ${name} breaks the schema`);
+    return read.job;
+  }
+  const bytes = await readInput(name, io.cwd);
+  if (bytes.length === 0) throw new UsageError(`${name} is empty. Get the file again.`);
+  if (bytes[0] === ZIP[0] && bytes[1] === ZIP[1]) return archived(name, bytes, io);
+  const read = readJobText(new TextDecoder().decode(bytes));
+  if (!read.ok) throw inputError(name, read.issues);
+  return read.job;
+}
