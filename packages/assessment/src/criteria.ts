@@ -139,7 +139,7 @@ export function cautionsOf(facts: criteria.JobFacts): CautionShown[] {
       const { id, title, text, defersTo } = caution;
       shown.set(id, {
         id,
-        text: `${title}. ${text} ${defersTo}`,
+        text: `${title}. ${text} Defers to: ${defersTo[0].toLowerCase()}${defersTo.slice(1)}.`,
         because: `Step: ${step.replaceAll('-', ' ')}`,
       });
     }
