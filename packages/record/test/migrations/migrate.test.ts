@@ -1,7 +1,6 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import * as z from 'zod';
 import type { Entry, Job } from '../../src/index.ts';
-import { authorOn, START_MS, smallJob, smallLog } from '../small-job.ts';
 
 /*
  * A program of version 3, as it will be some day, reads what programs of versions 1 and 2 wrote. In version 1 the width of
@@ -10,7 +9,7 @@ import { authorOn, START_MS, smallJob, smallLog } from '../small-job.ts';
 
 type Parts = Record<string, unknown>;
 
-const steps = vi.hoisted(() => {
+const steps = (() => {
   const fromCm = ({ breadthCm, ...rest }: Parts): Parts =>
     typeof breadthCm === 'number' ? { ...rest, widthM: breadthCm / 100 } : rest;
   const isParts = (value: unknown): value is Parts =>
@@ -43,18 +42,25 @@ const steps = vi.hoisted(() => {
     entry: (entry: Entry): Entry => (entry.kind === 'post' ? { ...entry, kind: 'pier' } : entry),
   };
   return [first, second];
-});
+})();
 
-vi.mock('../../src/migrations/list.ts', () => ({ MIGRATIONS: steps }));
-vi.mock('../../src/schema/job.ts', async (original) => {
+// The modules are loaded once more, with other migrations, and forgotten again for the tests that come after.
+vi.resetModules();
+vi.doMock('../../src/migrations/list.ts', () => ({ MIGRATIONS: steps }));
+vi.doMock('../../src/schema/job.ts', async (original) => {
   const job = await original<typeof import('../../src/schema/job.ts')>();
   return { ...job, RECORD_VERSION: 3, Job: job.Job.extend({ version: z.literal(3) }) };
 });
-
-const { canonicalJson, JobLog, readArchive, readEntries, readJob, writeArchive, writeEntry } = await import(
-  '../../src/index.ts'
-);
+const record = await import('../../src/index.ts');
+const { canonicalJson, JobLog, readArchive, readEntries, readJob, writeArchive, writeEntry } = record;
 const { migrateJob, viewInCurrentVersion } = await import('../../src/migrations/migrate.ts');
+const { authorOn, START_MS, smallJob, smallLog } = await import('../small-job.ts');
+
+afterAll(() => {
+  vi.doUnmock('../../src/migrations/list.ts');
+  vi.doUnmock('../../src/schema/job.ts');
+  vi.resetModules();
+});
 
 /** The job of the tests as version 3 has it, and as versions 2 and 1 had it. */
 function jobOf(version: 1 | 2 | 3): Parts {
