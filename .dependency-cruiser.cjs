@@ -4,6 +4,7 @@ const may = {
   assessment: ['engine', 'record'],
   report: ['assessment', 'record', 'engine'],
   cli: ['assessment', 'record', 'engine', 'report'],
+  app: ['assessment', 'record', 'engine', 'report'],
 };
 
 const packageArrows = Object.entries(may).map(([from, to]) => ({

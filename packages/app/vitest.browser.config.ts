@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+/** Tests in a real browser: npm run test:browser. They need Chromium on this machine. */
+export default defineConfig({
+  test: {
+    include: ['test/browser/**/*.browser.test.ts'],
+    testTimeout: 90_000,
+    hookTimeout: 180_000,
+    // One browser at a time; each test file brings its own.
+    fileParallelism: false,
+  },
+});
