@@ -1,0 +1,188 @@
+import {
+  type Entry,
+  entriesOfJob,
+  type Job,
+  JobLog,
+  JobSchema,
+  type RecordIssue,
+  writeEntry,
+} from '@undercroft/record';
+import { type JobCard, type Storage, StorageError, type StorageFault } from '../storage/storage.ts';
+import { type Authors, randomName } from './author.ts';
+import type { Channel } from './channel.ts';
+import { cardOf } from './job-card.ts';
+
+export interface JobListView {
+  /** False until the list was read once. */
+  readonly ready: boolean;
+  /** Jobs on the list. */
+  readonly cards: readonly JobCard[];
+  /** Jobs taken off the list and not deleted yet. */
+  readonly removed: readonly JobCard[];
+  /** Why the list could not be read. */
+  readonly fault?: StorageFault;
+}
+
+export type Imported =
+  | { readonly ok: true; readonly id: string; readonly missingBlobs: number }
+  | { readonly ok: false; readonly issues: readonly RecordIssue[] };
+
+/** The jobs of this device. */
+export class JobList {
+  readonly #storage: Storage;
+  readonly #channel: Channel;
+  readonly #authors: Authors;
+  readonly #listeners = new Set<() => void>();
+  #view: JobListView = { ready: false, cards: [], removed: [] };
+
+  constructor({ storage, channel, authors }: { storage: Storage; channel: Channel; authors: Authors }) {
+    this.#storage = storage;
+    this.#channel = channel;
+    this.#authors = authors;
+    channel.listen(() => void this.refresh());
+  }
+
+  get view(): JobListView {
+    return this.#view;
+  }
+
+  subscribe(changed: () => void): () => void {
+    this.#listeners.add(changed);
+    return () => this.#listeners.delete(changed);
+  }
+
+  async refresh(): Promise<void> {
+    try {
+      const all = await this.#storage.cards();
+      this.#view = {
+        ready: true,
+        cards: all.filter((card) => card.removedAt === undefined),
+        removed: all.filter((card) => card.removedAt !== undefined),
+      };
+    } catch (error) {
+      this.#view = {
+        ...this.#view,
+        ready: true,
+        fault: error instanceof StorageError ? error.fault : 'failed',
+      };
+    }
+    for (const changed of this.#listeners) changed();
+  }
+
+  /**
+   * A new job, of which nothing is known but its title. Gives its id.
+   * @throws StorageError when it cannot be kept
+   */
+  async create(title: string): Promise<string> {
+    const log = new JobLog(randomName(16));
+    const value = { title: title.trim().slice(0, 200), surveyedBy: [] };
+    const written = writeEntry(log, this.#authors(), { do: 'create', kind: 'header', item: 'header', value });
+    if ('issues' in written) throw new RangeError(`"${title}" is no title: ${written.issues[0].expected}`);
+    await this.#keep(log, [written.entry]);
+    return log.jobId;
+  }
+
+  /**
+   * Copies a job as it stands, under a new title. The copy starts a log of its own. Gives its id.
+   * @throws StorageError when it cannot be read or kept
+   */
+  async duplicate(jobId: string, title: string): Promise<string> {
+    const old = new JobLog(jobId, await this.#storage.entries(jobId));
+    const { job } = old.fold();
+    if (job === null) return this.create(title);
+    const copy: Job = { ...job, id: randomName(16), header: { ...job.header, title: title.slice(0, 200) } };
+    const entries = entriesOfJob(copy, this.#authors());
+    await this.#keep(new JobLog(copy.id), entries);
+    await this.#storage.shareBlobs(jobId, copy.id);
+    return copy.id;
+  }
+
+  async remove(jobId: string): Promise<void> {
+    await this.#storage.setRemoved(jobId, this.#authors().deviceTime);
+    await this.#changed();
+  }
+
+  async restore(jobId: string): Promise<void> {
+    await this.#storage.setRemoved(jobId, null);
+    await this.#changed();
+  }
+
+  /** Deletes every removed job for good. */
+  async empty(): Promise<void> {
+    for (const { id } of this.#view.removed) await this.#storage.purge(id);
+    await this.#changed();
+  }
+
+  /**
+   * Takes in an archive file. Entries of a job that is here already are merged with its own.
+   * @throws StorageError when it cannot be kept
+   */
+  async importArchive(bytes: Uint8Array): Promise<Imported> {
+    const { readArchive } = await import('./archive.ts');
+    const read = readArchive(bytes);
+    if (!read.ok) return read;
+    const { log, blobs, missingBlobs, job } = read.archive;
+    const mediaTypes = new Map(
+      [...job.media.photos, ...job.media.clips, ...job.media.audio].map((m) => [m.sha256, m.mediaType]),
+    );
+    for (const [sha256, blob] of blobs) {
+      const type = mediaTypes.get(sha256) ?? '';
+      await this.#storage.putBlob(log.jobId, new Blob([blob as Uint8Array<ArrayBuffer>], { type }));
+    }
+    const here = new JobLog(log.jobId, await this.#storage.entries(log.jobId));
+    const fresh = log.entries().filter((entry) => here.add(entry) !== 'known');
+    await this.#keep(new JobLog(log.jobId, here.entries()), fresh);
+    await this.restore(log.jobId);
+    return { ok: true, id: log.jobId, missingBlobs: missingBlobs.length };
+  }
+
+  /**
+   * Packs a job into an archive file.
+   * @param unsaved entries that wait for the disk and belong into a rescue file
+   * @throws StorageError when it cannot be read
+   */
+  async exportArchive(jobId: string, unsaved: readonly Entry[] = []): Promise<Uint8Array<ArrayBuffer>> {
+    const { writeArchive } = await import('./archive.ts');
+    const log = new JobLog(jobId, [...(await this.#storage.entries(jobId)), ...unsaved]);
+    const media = log.fold().job?.media;
+    const blobs = new Map<string, Uint8Array>();
+    for (const { sha256 } of media === undefined ? [] : [...media.photos, ...media.clips, ...media.audio]) {
+      const blob = await this.#storage.blob(sha256);
+      if (blob !== undefined) blobs.set(sha256, new Uint8Array(await blob.arrayBuffer()));
+    }
+    return writeArchive(log, blobs) as Uint8Array<ArrayBuffer>;
+  }
+
+  /** Puts the demo jobs on the list that are not here, and brings back those that were removed. */
+  async addDemos(): Promise<void> {
+    const { DEMO_JOBS } = await import('./demo-jobs.ts');
+    const here = new Map((await this.#storage.cards()).map((card) => [card.id, card]));
+    for (const demo of DEMO_JOBS) {
+      const job = JobSchema.parse(demo.job);
+      if (here.has(job.id)) await this.#storage.setRemoved(job.id, null);
+      else await this.#keep(new JobLog(job.id), entriesOfJob(job, this.#authors()), true);
+    }
+    await this.#changed();
+  }
+
+  /** On the very first start the demo jobs are there, so that nobody begins before an empty page. */
+  async firstStart(): Promise<void> {
+    if ((await this.#storage.fact('demos')) === undefined) {
+      await this.addDemos();
+      await this.#storage.putFact('demos', 'added');
+    }
+    await this.refresh();
+  }
+
+  async #keep(log: JobLog, entries: readonly Entry[], demo = false): Promise<void> {
+    for (const entry of entries) log.add(entry);
+    await this.#storage.append(cardOf(log, this.#authors().deviceTime, demo), entries);
+    if (entries.length > 0) this.#channel.tell({ about: 'entries', jobId: log.jobId, entries });
+    await this.#changed();
+  }
+
+  async #changed(): Promise<void> {
+    await this.refresh();
+    this.#channel.tell({ about: 'list' });
+  }
+}

@@ -1,0 +1,102 @@
+import { DEMO_JOBS } from '@undercroft/record';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { authors, deviceTime, writerName } from '../../src/jobs/author.ts';
+import { tabChannel } from '../../src/jobs/channel.ts';
+import { Jobs } from '../../src/jobs/jobs.ts';
+import { openIndexedDbStorage } from '../../src/storage/indexeddb-storage.ts';
+import type { Storage } from '../../src/storage/storage.ts';
+import { freshIndexedDb } from '../storage/fresh-indexeddb.ts';
+
+let storage: Storage;
+let jobs: Jobs;
+
+beforeEach(async () => {
+  freshIndexedDb();
+  storage = await openIndexedDbStorage('jobs');
+  const channel = tabChannel('list');
+  jobs = new Jobs({ storage, channel, authors: authors(await writerName(storage), () => 'Surveyor') });
+  return () => channel.close();
+});
+afterEach(() => storage.close());
+
+it('starts with the demo jobs, once', async () => {
+  await jobs.list.firstStart();
+  expect(jobs.list.view.cards).toHaveLength(DEMO_JOBS.length);
+  expect(jobs.list.view.cards.every((card) => card.demo)).toBe(true);
+  for (const { id } of jobs.list.view.cards) await jobs.list.remove(id);
+  await jobs.list.empty();
+  await jobs.list.firstStart();
+  expect(jobs.list.view.cards).toEqual([]);
+});
+
+it('brings a removed job back whole', async () => {
+  const id = await jobs.list.create('Elm Street');
+  await jobs.list.remove(id);
+  expect(jobs.list.view.cards).toEqual([]);
+  expect(jobs.list.view.removed.map((card) => card.title)).toEqual(['Elm Street']);
+  await jobs.list.restore(id);
+  expect(jobs.list.view.cards.map((card) => card.id)).toEqual([id]);
+  expect(await storage.entries(id)).toHaveLength(1);
+});
+
+it('copies a job under a new title and leaves the old one alone', async () => {
+  await jobs.list.addDemos();
+  const [original] = jobs.list.view.cards;
+  const id = await jobs.list.duplicate(original.id, 'Second try');
+  const [old, copy] = [await jobs.open(original.id), await jobs.open(id)];
+  const { id: _, header, ...rest } = copy?.view.job ?? {};
+  const { id: __, header: oldHeader, ...oldRest } = old?.view.job ?? {};
+  expect(rest).toEqual(oldRest);
+  expect(header).toEqual({ ...oldHeader, title: 'Second try' });
+  expect(jobs.list.view.cards.find((card) => card.id === id)?.demo).toBeUndefined();
+});
+
+it('gives a job back from its archive file, with its photos, after it was deleted', async () => {
+  await jobs.list.addDemos();
+  const [{ id, title }] = jobs.list.view.cards;
+  const job = await jobs.open(id);
+  const sha256 = await storage.putBlob(id, new Blob(['a picture'], { type: 'image/jpeg' }));
+  await job?.commit({
+    do: 'create',
+    kind: 'photo',
+    item: 'shot-1',
+    value: {
+      sha256,
+      bytes: 9,
+      mediaType: 'image/jpeg',
+      takenAt: '2031-05-14T09:20:00-04:00',
+      who: 'S',
+      place: {},
+    },
+  });
+  const entries = await storage.entries(id);
+  const file = await jobs.list.exportArchive(id);
+  await jobs.list.remove(id);
+  await jobs.list.empty();
+  expect(await storage.entries(id)).toEqual([]);
+  expect(await storage.blob(sha256)).toBeUndefined();
+
+  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0 });
+  expect((await storage.entries(id)).map((entry) => entry.id).sort()).toEqual(
+    entries.map((entry) => entry.id).sort(),
+  );
+  expect(jobs.list.view.cards.find((card) => card.id === id)?.title).toBe(title);
+  expect((await storage.blob(sha256))?.type).toBe('image/jpeg');
+
+  const known = await storage.entries(id);
+  await jobs.list.importArchive(file);
+  expect(await storage.entries(id)).toEqual(known);
+});
+
+it('says what is wrong with a file that is no archive, and keeps nothing of it', async () => {
+  const read = await jobs.list.importArchive(new TextEncoder().encode('not an archive'));
+  expect(read.ok).toBe(false);
+  expect(!read.ok && read.issues[0].expected).not.toBe('');
+  expect(await storage.cards()).toEqual([]);
+});
+
+it('writes the time with the offset of the device', () => {
+  const now = Date.UTC(2031, 4, 14, 13, 20, 5);
+  expect(Date.parse(deviceTime(now))).toBe(now);
+  expect(deviceTime(now)).toMatch(/^20\d\d-\d\d-\d\dT\d\d:\d\d:05[+-]\d\d:\d\d$/);
+});
