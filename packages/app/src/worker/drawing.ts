@@ -1,0 +1,2 @@
+/** Loaded in the worker when a plan is drawn. */
+export { planSvg } from '@undercroft/report';
