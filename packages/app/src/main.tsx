@@ -1,0 +1,61 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import './look/tokens.css';
+import './look/base.css';
+import { authors, writerName } from './jobs/author.ts';
+import { tabChannel } from './jobs/channel.ts';
+import { JobsContext } from './jobs/hooks.ts';
+import { Jobs } from './jobs/jobs.ts';
+import { Notice } from './parts/notice.tsx';
+import { currentSettings, startSettings } from './settings/settings.ts';
+import { App } from './shell/app.tsx';
+import { shellTexts } from './shell/shell-texts.ts';
+import { startOffline } from './shell/update.ts';
+import { openIndexedDbStorage } from './storage/indexeddb-storage.ts';
+import { StorageError } from './storage/storage.ts';
+import { commonTexts } from './text/common.ts';
+import { sayIn } from './text/texts.ts';
+
+startSettings();
+const root = createRoot(document.getElementById('root') as HTMLElement);
+
+/** Who stands in entries of a person who has not given a name. */
+const NAMELESS = 'Surveyor';
+
+async function start(): Promise<void> {
+  const storage = await openIndexedDbStorage('undercroft', () => location.reload());
+  const who = () => currentSettings().name.trim() || NAMELESS;
+  const jobs = new Jobs({
+    storage,
+    channel: tabChannel('undercroft'),
+    authors: authors(await writerName(storage), who),
+  });
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void jobs.refresh();
+  });
+  root.render(
+    <StrictMode>
+      <JobsContext value={jobs}>
+        <App />
+      </JobsContext>
+    </StrictMode>,
+  );
+  // A full disk keeps the demo jobs away, not the app.
+  await jobs.list.firstStart().catch(() => jobs.list.refresh());
+}
+
+function refuse(error: unknown): void {
+  const { language } = currentSettings();
+  const fault = error instanceof StorageError ? error.fault : 'failed';
+  root.render(
+    <main className="page">
+      <Notice kind="wrong" title={sayIn(language, shellTexts)('noStorage')}>
+        <p>{sayIn(language, commonTexts)(`${fault}Fault`)}</p>
+        <p className="soft">{(error as Error).message}</p>
+      </Notice>
+    </main>,
+  );
+}
+
+start().catch(refuse);
+startOffline();

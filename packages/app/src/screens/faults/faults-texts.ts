@@ -1,0 +1,38 @@
+import { texts } from '../../text/texts.ts';
+
+export const faultsTexts = texts(
+  {
+    noJob: 'Nothing can be judged before the plan is drawn.',
+    criteria: 'Criteria',
+    readings: 'Readings',
+    noReadings: 'No readings were taken.',
+    fine: 'fine',
+    watch: 'watch',
+    alarm: 'alarm',
+    limit: 'Limit: {limit} ({si})',
+    source: 'Source',
+    evidence: 'Rests on',
+    noEvidence: 'Nobody has measured or photographed it.',
+    takenBy: '{who}, {when}',
+    consequence: 'If it stays so',
+    licensed: 'Licensed trade: {trade}',
+    moreOf: { one: '{count} more of the kind "{verdict}"', other: '{count} more of the kind "{verdict}"' },
+  },
+  {
+    noJob: 'No se puede juzgar nada antes de dibujar el plano.',
+    criteria: 'Criterios',
+    readings: 'Lecturas',
+    noReadings: 'No se tomaron lecturas.',
+    fine: 'bien',
+    watch: 'vigilar',
+    alarm: 'alarma',
+    limit: 'Límite: {limit} ({si})',
+    source: 'Fuente',
+    evidence: 'Se apoya en',
+    noEvidence: 'Nadie lo ha medido ni fotografiado.',
+    takenBy: '{who}, {when}',
+    consequence: 'Si se queda así',
+    licensed: 'Oficio con licencia: {trade}',
+    moreOf: { one: '{count} más del tipo «{verdict}»', other: '{count} más del tipo «{verdict}»' },
+  },
+);

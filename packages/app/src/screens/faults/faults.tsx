@@ -1,0 +1,78 @@
+import type { CriterionResult, Verdict } from '@undercroft/assessment';
+import { useState } from 'react';
+import { Button } from '../../parts/button.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { VerdictMark } from '../../parts/verdict-mark.tsx';
+import type { QuestionProps } from '../../shell/question.ts';
+import { commonTexts } from '../../text/common.ts';
+import { useTexts } from '../../text/texts.ts';
+import { Criterion } from './criterion.tsx';
+import { faultsTexts } from './faults-texts.ts';
+import { ReadingList } from './reading-list.tsx';
+import './faults.css';
+
+const VERDICTS: readonly Verdict[] = ['not-met', 'not-shown', 'met'];
+
+/** What is wrong: the finding in a sentence, what each reading says, and every criterion with its proof. */
+export function Answer({ view, result, place }: QuestionProps) {
+  const say = useTexts(faultsTexts);
+  const common = useTexts(commonTexts);
+  const { assessment } = result;
+  if (view.job === null) return <p>{say('noJob')}</p>;
+  if (assessment === null) {
+    return result.reason === undefined ? (
+      <p className="soft">{common('computing')}</p>
+    ) : (
+      <Notice kind="wrong">{result.reason}</Notice>
+    );
+  }
+  return (
+    <div className="faults">
+      <p className="headline">{assessment.headline}</p>
+      <h3>{say('readings')}</h3>
+      <ReadingList readings={assessment.readings} />
+      <h3>{say('criteria')}</h3>
+      {VERDICTS.map((verdict) => (
+        <OfVerdict
+          key={verdict}
+          verdict={verdict}
+          criteria={assessment.criteria.filter((one) => one.verdict === verdict)}
+          place={place}
+        />
+      ))}
+    </div>
+  );
+}
+
+/** So many stand there at once; a phone under the house should not build two hundred. */
+const FIRST = 8;
+
+interface OfVerdictProps {
+  readonly verdict: Verdict;
+  readonly criteria: readonly CriterionResult[];
+  readonly place?: string | undefined;
+}
+
+function OfVerdict({ verdict, criteria, place }: OfVerdictProps) {
+  const say = useTexts(faultsTexts);
+  const common = useTexts(commonTexts);
+  const [all, setAll] = useState(false);
+  const sorted = [...criteria].sort((a, b) => Number(b.governs) - Number(a.governs));
+  const shown = all ? sorted : sorted.filter((one, index) => index < FIRST || one.id === place);
+  const word = common(verdict === 'met' ? 'met' : verdict === 'not-met' ? 'notMet' : 'notShown');
+  return (
+    <>
+      <ul className="criteria">
+        {shown.map((one) => (
+          <Criterion key={one.id} criterion={one} isPlace={one.id === place} />
+        ))}
+      </ul>
+      {shown.length < sorted.length && (
+        <Button onPress={() => setAll(true)}>
+          <VerdictMark verdict={verdict} wordless />
+          {say('moreOf', { count: sorted.length - shown.length, verdict: word })}
+        </Button>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+import { texts } from '../../text/texts.ts';
+
+export const settingsTexts = texts(
+  {
+    name: 'Your name',
+    nameHint: 'It stands beside everything that you measure and decide.',
+    language: 'Language',
+    ground: 'Light',
+    under: 'Under the house',
+    daylight: 'Daylight',
+    sun: 'In the sun',
+    hand: 'The hand that holds the phone',
+    right: 'Right',
+    left: 'Left',
+    units: 'Units',
+    us: 'Feet, °F',
+    si: 'Meters, °C',
+    textSize: 'Size of text',
+    usual: 'Usual',
+    larger: 'Larger',
+    largest: 'Largest',
+    brightness:
+      'Under the house set the screen as bright as it goes, and wipe it before you blame the colors.',
+  },
+  {
+    name: 'Su nombre',
+    nameHint: 'Aparece junto a todo lo que usted mide y decide.',
+    language: 'Idioma',
+    ground: 'Luz',
+    under: 'Bajo la casa',
+    daylight: 'De día',
+    sun: 'Al sol',
+    hand: 'La mano que sostiene el teléfono',
+    right: 'Derecha',
+    left: 'Izquierda',
+    units: 'Unidades',
+    us: 'Pies, °F',
+    si: 'Metros, °C',
+    textSize: 'Tamaño del texto',
+    usual: 'Normal',
+    larger: 'Más grande',
+    largest: 'El más grande',
+    brightness:
+      'Bajo la casa suba al máximo el brillo de la pantalla, y límpiela antes de culpar a los colores.',
+  },
+);

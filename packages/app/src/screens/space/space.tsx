@@ -1,0 +1,93 @@
+import { units } from '@undercroft/engine';
+import { Figure, Figures } from '../../parts/figures.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { useSettings } from '../../settings/settings.ts';
+import type { QuestionProps } from '../../shell/question.ts';
+import { commonTexts } from '../../text/common.ts';
+import { useTexts } from '../../text/texts.ts';
+import { JobDetails } from './job-details.tsx';
+import { spaceTexts } from './space-texts.ts';
+import './space.css';
+
+/** What is there: the sizes of the space, and whose it is. */
+export function Answer(props: QuestionProps) {
+  const say = useTexts(spaceTexts);
+  const common = useTexts(commonTexts);
+  const { view, result } = props;
+  const { assessment } = result;
+  return (
+    <div className="answer">
+      {result.reason !== undefined && <Notice kind="wrong">{result.reason}</Notice>}
+      {view.job !== null && result.busy && assessment === null && (
+        <p className="soft">{common('computing')}</p>
+      )}
+      {assessment !== null && (
+        <>
+          {assessment.cautions.length > 0 && (
+            <Notice kind="caution" title={say('cautions')}>
+              <ul>
+                {assessment.cautions.map((caution) => (
+                  <li key={caution.id}>{caution.text}</li>
+                ))}
+              </ul>
+            </Notice>
+          )}
+          <Sizes {...props} />
+        </>
+      )}
+      <h3>{say('details')}</h3>
+      <JobDetails {...props} />
+    </div>
+  );
+}
+
+function Sizes({ result }: QuestionProps) {
+  const say = useTexts(spaceTexts);
+  const { units: system } = useSettings();
+  const geometry = result.assessment?.geometry;
+  if (geometry === undefined) return null;
+  const { clearHeightM: headroom, closure } = geometry;
+  return (
+    <>
+      <Figures
+        rows={[
+          [say('area'), <Figure key="a" value={geometry.floorAreaM2} dimension="area" digits={0} />],
+          [say('perimeter'), <Figure key="p" value={geometry.perimeterM} dimension="length" />],
+          [
+            say('headroom'),
+            <Figure key="h" value={headroom.minimum} dimension="length" assumed={headroom.assumed} />,
+          ],
+          [
+            say('headroomMean'),
+            <Figure key="m" value={headroom.mean} dimension="length" assumed={headroom.assumed} />,
+          ],
+          [
+            say('volume'),
+            <Figure
+              key="v"
+              value={geometry.volumeM3}
+              dimension="volume"
+              digits={0}
+              assumed={headroom.assumed}
+            />,
+          ],
+          [say('bareEarth'), <Figure key="b" value={geometry.bareEarthM2} dimension="area" digits={0} />],
+          [say('piers'), geometry.pierCount],
+          [say('vents'), <Figure key="o" value={geometry.openVentAreaM2} dimension="area" digits={2} />],
+        ]}
+      />
+      {closure !== undefined && (
+        <p>{say('closure', { gap: units.formatQuantity(closure.misclosureM, 'length', system) })}</p>
+      )}
+      <details>
+        <summary>{say('walls')}</summary>
+        <Figures
+          rows={geometry.edges.map((edge, index) => [
+            say('wall', { number: index + 1 }),
+            <Figure key={edge.id} value={edge.lengthM} dimension="length" />,
+          ])}
+        />
+      </details>
+    </>
+  );
+}
