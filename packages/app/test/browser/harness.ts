@@ -1,0 +1,130 @@
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+
+const root = fileURLToPath(new URL('../../../..', import.meta.url));
+const app = join(root, 'packages/app');
+
+/** The browser of the environment, else the system's, else the one of the test library. */
+function browserPath(): string | undefined {
+  const named = process.env.UNDERCROFT_CHROMIUM;
+  if (named !== undefined) return named;
+  return ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync);
+}
+
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** Builds the app once, unless `UNDERCROFT_APP_BUILT` says that it is built. */
+export function buildApp(): void {
+  if (process.env.UNDERCROFT_APP_BUILT && existsSync(join(app, 'dist/index.html'))) return;
+  const built = spawnSync('npm', ['run', '--silent', 'build', '-w', '@undercroft/app'], {
+    cwd: root,
+    encoding: 'utf8',
+  });
+  if (built.status !== 0) throw new Error(`the app was not built:\n${built.stdout}\n${built.stderr}`);
+}
+
+/** The built app behind its own server. */
+export interface Served {
+  readonly address: string;
+  stop(): void;
+}
+
+/** Serves the built app at a free port of this machine. */
+export function serveApp(): Promise<Served> {
+  const server: ChildProcess = spawn(process.execPath, ['scripts/serve.mjs', 'packages/app/dist'], {
+    cwd: root,
+  });
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.stderr?.once('data', (text) => reject(new Error(String(text))));
+    server.stdout?.once('data', (text) =>
+      resolve({ address: String(text).trim(), stop: () => void server.kill() }),
+    );
+  });
+}
+
+/** A phone or desk with a profile of its own, which outlives its browser. */
+export interface Device {
+  /** Starts the browser; a second time it finds what the first one left. */
+  open(): Promise<BrowserContext>;
+  /** Ends the browser at once, as a dead battery does. */
+  kill(): Promise<void>;
+  dispose(): Promise<void>;
+}
+
+export interface DeviceOptions {
+  readonly width: number;
+  readonly height: number;
+  readonly touch?: boolean;
+}
+
+export const PHONE: DeviceOptions = { width: 390, height: 844, touch: true };
+export const DESK: DeviceOptions = { width: 1440, height: 900 };
+
+export function device({ width, height, touch = false }: DeviceOptions): Device {
+  const profile = mkdtempSync(join(tmpdir(), 'undercroft-profile-'));
+  let context: BrowserContext | undefined;
+  const close = async () => {
+    await context?.close().catch(() => undefined);
+    context = undefined;
+  };
+  return {
+    async open() {
+      const path = browserPath();
+      context = await chromium.launchPersistentContext(profile, {
+        ...(path === undefined ? {} : { executablePath: path }),
+        headless: true,
+        args: FLAGS,
+        viewport: { width, height },
+        hasTouch: touch,
+        isMobile: touch,
+        locale: 'en-US',
+      });
+      context.setDefaultTimeout(20_000);
+      return context;
+    },
+    async kill() {
+      if (context === undefined) return;
+      const session = await context.browser()?.newBrowserCDPSession();
+      // A crash gives the page no chance to save anything.
+      await session?.send('Browser.crash').catch(() => undefined);
+      await close();
+    },
+    async dispose() {
+      await close();
+      rmSync(profile, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Waits until the app is kept on the device, so that it works without a network. */
+export async function untilOffline(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    if (registration.active?.state !== 'activated') {
+      await new Promise((done) => registration.active?.addEventListener('statechange', done, { once: true }));
+    }
+  });
+}
+
+/** Collects what the page complains about. */
+export function complaints(page: Page): string[] {
+  const heard: string[] = [];
+  page.on('pageerror', (error) => heard.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') heard.push(message.text());
+  });
+  return heard;
+}
