@@ -1,13 +1,12 @@
 import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
-import PDFDocument from 'pdfkit';
-import type { Block, Figure, ReportDocument } from '../document/blocks.ts';
+import type { Block, Figure } from '../document/blocks.ts';
 import { reportDocument } from '../document/report.ts';
 import type { ReportFonts } from '../fonts.ts';
-import { escapeText } from '../svg/escape.ts';
 import { drawDrawing } from './draw-items.ts';
+import { collectBytes, openPdf } from './open-pdf.ts';
 import { Pages } from './pages.ts';
-import { FONTS, TYPE } from './type-styles.ts';
+import { TYPE } from './type-styles.ts';
 import { tableStart, writeTable } from './write-table.ts';
 import {
   paragraphHeight,
@@ -66,8 +65,11 @@ function startOf(pages: Pages, blocks: readonly Block[], at: number): number {
     case 'paragraph': {
       const style = paragraphStyle(block.role);
       const next = blocks[at + 1];
-      // A note introduces what follows it, and so does a paragraph before a chart: they stay together.
-      const introduces = block.role === 'note' || (next?.kind === 'figure' && next.placement === 'inline');
+      // A note introduces what follows it, and so does a paragraph before a table or chart: they stay together.
+      const introduces =
+        block.role === 'note' ||
+        next?.kind === 'table' ||
+        (next?.kind === 'figure' && next.placement === 'inline');
       if (!introduces) return paragraphStart(pages, block.text, style);
       return paragraphHeight(pages, block.text, style) + startOf(pages, blocks, at + 1);
     }
@@ -112,65 +114,9 @@ function writeBlock(pages: Pages, section: Element, blocks: readonly Block[], at
   }
 }
 
-function openDocument(report: ReportDocument, fonts: ReportFonts): PDFKit.PDFDocument {
-  const options: PDFKit.PDFDocumentOptions = {
-    // No font to begin with: the library would look for one that is not there in a browser, and a font given here and
-    // registered again below would be opened anew at every use.
-    font: null as unknown as string,
-    autoFirstPage: false,
-    bufferPages: true,
-    pdfVersion: '1.7',
-    tagged: true,
-    lang: 'en-US',
-    displayTitle: true,
-    info: {
-      Title: report.title,
-      Creator: 'Undercroft',
-      Producer: 'Undercroft',
-      CreationDate: new Date(`${report.datedOn}T00:00:00Z`),
-    },
-  };
-  const doc = new PDFDocument(options);
-  // Bytes are what the library takes; its types ask for something narrower.
-  doc.registerFont(FONTS.text, fonts.text as unknown as string);
-  doc.registerFont(FONTS.strong, fonts.textBold as unknown as string);
-  doc.registerFont(FONTS.figures, fonts.figures as unknown as string);
-  safeMetadata(doc);
-  return doc;
-}
-
 /**
- * The library writes the title into the XML packet of the file as it stands; a title with `<` or `&` would break that. The
- * packet is written after the plain title has gone into the file's own information, so there it can be escaped.
- */
-function safeMetadata(doc: PDFKit.PDFDocument): void {
-  const write = doc.endMetadata.bind(doc);
-  doc.endMetadata = () => {
-    doc.info = { ...doc.info, Title: escapeText(doc.info.Title ?? '') };
-    write();
-  };
-}
-
-function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = [];
-    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-    doc.on('error', reject);
-    doc.on('end', () => {
-      const whole = new Uint8Array(chunks.reduce((sum, c) => sum + c.length, 0));
-      let at = 0;
-      for (const chunk of chunks) {
-        whole.set(chunk, at);
-        at += chunk.length;
-      }
-      resolve(whole);
-    });
-  });
-}
-
-/**
- * The report as PDF on Letter paper, tagged, with its fonts inside. The same job, assessment and fonts give the same bytes:
- * the file is dated with the day of the survey, and the clock is never read.
+ * The report as PDF on Letter paper, tagged, with its fonts inside. The same job, assessment and fonts give the same bytes
+ * on every machine: the file is dated with the day of the survey, and the clock is never read.
  */
 export async function reportPdf(
   job: Job,
@@ -178,8 +124,8 @@ export async function reportPdf(
   { fonts }: { readonly fonts: ReportFonts },
 ): Promise<Uint8Array> {
   const report = reportDocument(job, assessment);
-  const doc = openDocument(report, fonts);
-  const bytes = collect(doc);
+  const doc = openPdf(report, fonts);
+  const bytes = collectBytes(doc);
   const pages = new Pages(doc);
   const root = doc.struct('Document');
   doc.addStructure(root);

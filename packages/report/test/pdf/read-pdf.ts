@@ -1,14 +1,21 @@
 import { inflateSync } from 'node:zlib';
 
+interface PdfObject {
+  readonly head: string;
+  readonly stream?: string;
+  /** The stream as it lies in the file, where it is packed. */
+  readonly packed?: string;
+}
+
 /** A PDF taken apart as far as the tests look: objects by number, with their streams unpacked. */
 export interface ReadPdf {
   readonly source: string;
-  readonly objects: ReadonlyMap<number, { readonly head: string; readonly stream?: string }>;
+  readonly objects: ReadonlyMap<number, PdfObject>;
 }
 
 export function readPdf(bytes: Uint8Array): ReadPdf {
   const source = Buffer.from(bytes).toString('latin1');
-  const objects = new Map<number, { head: string; stream?: string }>();
+  const objects = new Map<number, PdfObject>();
   for (const m of source.matchAll(/(?:^|\n)(\d+) 0 obj\n([\s\S]*?)\nendobj/g)) {
     const [, number, body] = m;
     const at = body.indexOf('stream\n');
@@ -18,9 +25,9 @@ export function readPdf(bytes: Uint8Array): ReadPdf {
     }
     const head = body.slice(0, at);
     const raw = body.slice(at + 7, body.lastIndexOf('\nendstream'));
-    const packed = head.includes('/FlateDecode');
-    const stream = packed ? inflateSync(Buffer.from(raw, 'latin1')).toString('latin1') : raw;
-    objects.set(Number(number), { head, stream });
+    const isPacked = head.includes('/FlateDecode');
+    const stream = isPacked ? inflateSync(Buffer.from(raw, 'latin1')).toString('latin1') : raw;
+    objects.set(Number(number), { head, stream, ...(isPacked ? { packed: raw } : {}) });
   }
   return { source, objects };
 }

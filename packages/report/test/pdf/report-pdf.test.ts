@@ -1,3 +1,4 @@
+import { zlibSync } from 'fflate';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { reportDocument } from '../../src/document/report.ts';
 import { reportPdf } from '../../src/index.ts';
@@ -22,6 +23,15 @@ describe('the PDF of doubted-liner', () => {
   test('has the same bytes when made again', { timeout: 60_000 }, async () => {
     const again = await reportPdf(job, assessment, { fonts });
     expect(Buffer.from(again).equals(Buffer.from(bytes))).toBe(true);
+  });
+
+  test('is packed by the compressor that is the same on every platform, not by that of this one', () => {
+    const packed = [...pdf.objects.values()].flatMap((o) => (o.packed === undefined ? [] : [o]));
+    expect(packed.length).toBeGreaterThan(20);
+    for (const { stream, packed: raw } of packed) {
+      const again = zlibSync(Uint8Array.from(Buffer.from(stream as string, 'latin1')));
+      expect(Buffer.from(again).toString('latin1') === raw).toBe(true);
+    }
   });
 
   test('is dated with the day of the survey, not with today', () => {
