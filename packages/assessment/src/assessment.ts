@@ -1,5 +1,7 @@
 import type { Notice, Source } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
+import type { Assumption } from './assumption.ts';
+import type { BudgetPath } from './budget/budget-path.ts';
 import type { SeasonAssessment } from './season/season-assessment.ts';
 
 /** Where a value came from. `assumption` marks what nobody measured; it is shown as such wherever it appears. */
@@ -19,18 +21,6 @@ export interface Origin {
   readonly when?: string;
   /** One short phrase, e.g. "lap by tape at 5 points", "default for hollow block". */
   readonly note?: string;
-}
-
-/** A value that nobody measured, with the range it may have and why it was taken. */
-export interface Assumption {
-  readonly key: string;
-  readonly title: string;
-  readonly value: number | string | boolean;
-  readonly unit: string;
-  readonly low?: number;
-  readonly high?: number;
-  /** Why this value, and what would replace it. */
-  readonly why: string;
 }
 
 /** A wall of the outline, in the order of the survey. */
@@ -140,16 +130,6 @@ export interface OpenQuestion {
   readonly answers: readonly string[];
   /** Ids of the criteria that wait for it. */
   readonly criteria: readonly string[];
-}
-
-/** Water along one path [kg/day]; positive wets the air of the space. */
-export interface BudgetPath {
-  readonly key: string;
-  readonly title: string;
-  readonly kgPerDay: number;
-  readonly low: number;
-  readonly high: number;
-  readonly assumed: boolean;
 }
 
 /** The steady moisture balance of one state of the space. */

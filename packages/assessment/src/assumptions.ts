@@ -1,5 +1,5 @@
 import type { moisture } from '@undercroft/engine';
-import type { Assumption } from './assessment.ts';
+import type { Assumption } from './assumption.ts';
 
 /** Collects what nobody measured, each with its range and the reason, while an assessment is made. */
 export class Assumptions {

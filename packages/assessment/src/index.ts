@@ -2,8 +2,6 @@ export type { AssessOptions } from './assess.ts';
 export { assess, checkJob } from './assess.ts';
 export type {
   Assessment,
-  Assumption,
-  BudgetPath,
   BudgetResult,
   CautionShown,
   ClimateUsed,
@@ -18,6 +16,8 @@ export type {
   WallEdge,
   ZoneArea,
 } from './assessment.ts';
+export type { Assumption } from './assumption.ts';
+export type { BudgetPath } from './budget/budget-path.ts';
 export { JobError } from './job-error.ts';
 export { assessmentJsonSchema } from './results-schema/assessment-schema.ts';
 export type { RepairKey } from './season/repair-rule.ts';

@@ -2,8 +2,6 @@ import type { Notice, Source } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
 import type {
   Assessment,
-  Assumption,
-  BudgetPath,
   BudgetResult,
   CautionShown,
   ClimateUsed,
@@ -17,6 +15,8 @@ import type {
   WallEdge,
   ZoneArea,
 } from '../assessment.ts';
+import type { Assumption } from '../assumption.ts';
+import type { BudgetPath } from '../budget/budget-path.ts';
 import {
   amount,
   count,

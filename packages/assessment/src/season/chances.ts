@@ -1,5 +1,5 @@
 import { season } from '@undercroft/engine';
-import type { Assumption } from '../assessment.ts';
+import type { Assumption } from '../assumption.ts';
 import { Assumptions } from '../assumptions.ts';
 import type { ChancesResult } from './season-assessment.ts';
 import { type CaseGround, seasonCaseOf } from './season-case-of.ts';

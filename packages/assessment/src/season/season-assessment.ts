@@ -1,5 +1,6 @@
 import type { dehumidifier, Notice, season } from '@undercroft/engine';
-import type { Assumption, BudgetPath } from '../assessment.ts';
+import type { Assumption } from '../assumption.ts';
+import type { BudgetPath } from '../budget/budget-path.ts';
 import type { RepairKey } from './repair-rule.ts';
 
 /** Weather that the years are run in. */
