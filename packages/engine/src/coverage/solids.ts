@@ -31,12 +31,19 @@ export interface SolidEdge {
   readonly uB: number;
 }
 
+/** Footprint of something solid, counter-clockwise. */
+export interface SolidRing {
+  /** `low`: floor with the joists right above it. */
+  readonly kind: 'pier' | 'interior-wall' | 'obstacle' | 'low';
+  readonly ring: readonly Point[];
+  readonly box: BoundingBox;
+}
+
 /** Everything that stands from floor to joists. */
 export interface Solids {
   readonly outline: readonly Point[];
   readonly box: BoundingBox;
-  /** Footprints, counter-clockwise. */
-  readonly rings: readonly { readonly ring: readonly Point[]; readonly box: BoundingBox }[];
+  readonly rings: readonly SolidRing[];
   readonly edges: readonly SolidEdge[];
   readonly faces: readonly Face[];
 }
@@ -55,10 +62,14 @@ export function solidsOf(scene: CoverageScene): Solids {
   }
   const edges: SolidEdge[] = [];
   const faces: Face[] = [];
-  const rings: { ring: readonly Point[]; box: BoundingBox }[] = [];
+  const rings: SolidRing[] = [];
   addOutline(outline, edges, faces);
-  const solid = (ring: readonly Point[], faceOfSide?: (side: number) => number): void => {
-    rings.push({ ring, box: boundingBox(ring)! });
+  const solid = (
+    kind: SolidRing['kind'],
+    ring: readonly Point[],
+    faceOfSide?: (side: number) => number,
+  ): void => {
+    rings.push({ kind, ring, box: boundingBox(ring)! });
     for (let i = 0; i < ring.length; i += 1) {
       const a = ring[i]!;
       const b = ring[(i + 1) % ring.length]!;
@@ -73,15 +84,15 @@ export function solidsOf(scene: CoverageScene): Solids {
     for (let part = 0; part < 4; part += 1) {
       faces.push({ kind: 'pier', index, part, lengthM: distanceM(ring[part]!, ring[(part + 1) % 4]!) });
     }
-    solid(ring, (side) => first + side);
+    solid('pier', ring, (side) => first + side);
   });
   (scene.interiorWalls ?? []).forEach((wall, index) => {
-    addInteriorWall(wall, index, edges, faces, (ring) => rings.push({ ring, box: boundingBox(ring)! }));
+    addInteriorWall(wall, index, edges, faces, rings);
   });
   for (const { outline: ring, heightM } of scene.obstacles ?? []) {
-    if (heightM === undefined) solid(signedAreaM2(ring) < 0 ? [...ring].reverse() : ring);
+    if (heightM === undefined) solid('obstacle', signedAreaM2(ring) < 0 ? [...ring].reverse() : ring);
   }
-  for (const ring of lowPlaces(scene, box)) solid(ring);
+  for (const ring of lowPlaces(scene, box)) solid('low', ring);
   return { outline, box, rings, edges, faces };
 }
 
@@ -104,7 +115,7 @@ function addInteriorWall(
   index: number,
   edges: SolidEdge[],
   faces: Face[],
-  addRing: (ring: Point[]) => void,
+  rings: SolidRing[],
 ): void {
   const lengthM = distanceM(wall.from, wall.to);
   const right = faces.push({ kind: 'interior-wall', index, part: 0, lengthM }) - 1;
@@ -116,7 +127,7 @@ function addInteriorWall(
       requireRange('interior wall thickness (m)', wall.thicknessM ?? 0, 0, 10),
     );
     if (ring === null) continue;
-    addRing(ring);
+    rings.push({ kind: 'interior-wall', ring, box: boundingBox(ring)! });
     const [a, b, c, d] = ring as [Point, Point, Point, Point];
     edges.push({ a: b, b: a, face: right, uA: endM, uB: startM });
     edges.push({ a: d, b: c, face: left, uA: startM, uB: endM });

@@ -3,28 +3,9 @@ import type { CoverageScene, Station } from '../../src/coverage/scene.ts';
 import { hiddenBehind } from '../../src/coverage/shadows.ts';
 import { visibleRegion } from '../../src/coverage/visible-region.ts';
 import { EngineError } from '../../src/numerics/engine-error.ts';
+import { allRound, box, room } from './rooms.ts';
 
-const room = (width: number, height: number): CoverageScene => ({
-  outline: [
-    { xM: 0, yM: 0 },
-    { xM: width, yM: 0 },
-    { xM: width, yM: height },
-    { xM: 0, yM: height },
-  ],
-});
-const allRound: Station = {
-  id: 's',
-  at: { xM: 2, yM: 3 },
-  bearingDeg: 0,
-  fieldOfViewDeg: 360,
-  rangeM: Number.POSITIVE_INFINITY,
-};
-const box = (x0: number, y0: number, x1: number, y1: number) => [
-  { xM: x0, yM: y0 },
-  { xM: x1, yM: y0 },
-  { xM: x1, yM: y1 },
-  { xM: x0, yM: y1 },
-];
+const lookAll = allRound('s', 2, 3);
 
 describe('cases worked by hand', () => {
   test('an empty room is seen whole from inside, from a wall and from a corner', () => {
@@ -33,12 +14,12 @@ describe('cases worked by hand', () => {
       { xM: 5, yM: 0 },
       { xM: 9, yM: 6 },
     ]) {
-      expect(visibleRegion(room(9, 6), { ...allRound, at }).areaM2).toBeCloseTo(54, 9);
+      expect(visibleRegion(room(9, 6), { ...lookAll, at }).areaM2).toBeCloseTo(54, 9);
     }
   });
 
   test('a quarter view of short range is a quarter disk; half of it looking along a wall', () => {
-    const view = { ...allRound, at: { xM: 4, yM: 2 }, fieldOfViewDeg: 90, rangeM: 1.5 };
+    const view = { ...lookAll, at: { xM: 4, yM: 2 }, fieldOfViewDeg: 90, rangeM: 1.5 };
     expect(visibleRegion(room(9, 6), { ...view, bearingDeg: 77 }).areaM2).toBeCloseTo(
       (Math.PI * 2.25) / 4,
       9,
@@ -48,7 +29,7 @@ describe('cases worked by hand', () => {
   });
 
   test('bearings run clockwise from +y', () => {
-    const narrow = { ...allRound, fieldOfViewDeg: 2, bearingDeg: 90 };
+    const narrow = { ...lookAll, fieldOfViewDeg: 2, bearingDeg: 90 };
     // East of (2, 3) the wall at x = 9 is 7 m away: the slice is 49 tan 1°.
     const { areaM2, polygon } = visibleRegion(room(9, 6), narrow);
     expect(areaM2).toBeCloseTo(49 * Math.tan(Math.PI / 180), 9);
@@ -58,7 +39,7 @@ describe('cases worked by hand', () => {
   test('a pier hides the floor behind it', () => {
     // From (0, 2) a pier face from y = 1.5 to 2.5 at x = 2 hides, to x = 6, a trapezoid of widths 1 and 3, length 4.
     const scene = { ...room(6, 4), piers: [{ id: 'p', at: { xM: 2.25, yM: 2 }, widthM: 0.5, depthM: 1 }] };
-    expect(visibleRegion(scene, { ...allRound, at: { xM: 0, yM: 2 } }).areaM2).toBeCloseTo(24 - 8, 9);
+    expect(visibleRegion(scene, { ...lookAll, at: { xM: 0, yM: 2 } }).areaM2).toBeCloseTo(24 - 8, 9);
   });
 
   test('an interior wall hides all but what its opening shows, whatever its thickness is', () => {
@@ -70,12 +51,12 @@ describe('cases worked by hand', () => {
       openings: [{ offsetM: 1.5, widthM: 1 }],
     };
     const at = { xM: 0, yM: 2 };
-    const thin = visibleRegion({ ...room(6, 4), interiorWalls: [wall] }, { ...allRound, at });
+    const thin = visibleRegion({ ...room(6, 4), interiorWalls: [wall] }, { ...lookAll, at });
     expect(thin.areaM2).toBeCloseTo(8 + 8, 9);
     // 0.4 m thick, x 1.8 to 2.2: the far edge of the gap, at 2.2, is the tighter one.
     const thick = visibleRegion(
       { ...room(6, 4), interiorWalls: [{ ...wall, thicknessM: 0.4 }] },
-      { ...allRound, at },
+      { ...lookAll, at },
     );
     const beyond = ((1 + 6 / 2.2) / 2) * 3.8;
     expect(thick.areaM2).toBeCloseTo(1.8 * 4 + 0.4 * 1 + beyond, 9);
@@ -85,7 +66,7 @@ describe('cases worked by hand', () => {
     const at = { xM: 0, yM: 2 };
     // Pile 0.1 m high, x 1 to 2, wall to wall; lamp 0.3 m: hidden from x = 1 to 2 · 0.3 / 0.2 = 3.
     const pile = { ...room(6, 4), obstacles: [{ id: 'o', outline: box(1, 0, 2, 4), heightM: 0.1 }] };
-    expect(visibleRegion(pile, { ...allRound, at }).areaM2).toBeCloseTo(24 - 8, 9);
+    expect(visibleRegion(pile, { ...lookAll, at }).areaM2).toBeCloseTo(24 - 8, 9);
     // Duct with its underside at 0.2 m, x 1 to 1.5, up to the joists: seen to x = 1 · 0.3 / 0.1 = 3.
     const duct = {
       id: 'd',
@@ -96,7 +77,7 @@ describe('cases worked by hand', () => {
       widthM: 0.5,
     };
     const under = (clearanceM: number, heightM = 0.025): number =>
-      visibleRegion({ ...room(6, 4), ducts: [{ ...duct, clearanceM, heightM }] }, { ...allRound, at }).areaM2;
+      visibleRegion({ ...room(6, 4), ducts: [{ ...duct, clearanceM, heightM }] }, { ...lookAll, at }).areaM2;
     expect(under(0.2, 5)).toBeCloseTo(12, 9);
     // The same duct only 25 mm high: over its top, 0.225 m, one sees from x = 1.5 · 0.3 / 0.075 = 6 on: nothing more.
     expect(under(0.2, 0.025)).toBeCloseTo(12, 9);
@@ -106,7 +87,7 @@ describe('cases worked by hand', () => {
     expect(under(0.3, 5)).toBeCloseTo(24, 9);
     expect(under(0.5, 5)).toBeCloseTo(24, 9);
     // The camera held lower sees under it.
-    const low = { ...allRound, at, heightM: 0.15 };
+    const low = { ...lookAll, at, heightM: 0.15 };
     expect(
       visibleRegion({ ...room(6, 4), ducts: [{ ...duct, clearanceM: 0.2, heightM: 5 }] }, low).areaM2,
     ).toBeCloseTo(24, 9);
@@ -126,7 +107,7 @@ describe('cases worked by hand', () => {
         },
       ],
     };
-    const region = visibleRegion(scene, allRound);
+    const region = visibleRegion(scene, lookAll);
     expect(region.areaM2).toBeCloseTo(2.8 * 4, 9);
     expect(region.notices).toHaveLength(1);
     expect(region.notices[0]).toMatchObject({ code: 'duct-clearance-unknown' });
@@ -136,7 +117,7 @@ describe('cases worked by hand', () => {
   test('piers in a row, seen exactly end on, hide one straight strip', () => {
     const piers = [2, 3, 4, 5].map((xM) => ({ id: `${xM}`, at: { xM, yM: 2 }, widthM: 0.4, depthM: 0.4 }));
     // From (0, 2): the first pier's face at x = 1.8, half height 0.2, hides to x = 6 a trapezoid; all others lie in it.
-    const area = visibleRegion({ ...room(6, 4), piers }, { ...allRound, at: { xM: 0, yM: 2 } }).areaM2;
+    const area = visibleRegion({ ...room(6, 4), piers }, { ...lookAll, at: { xM: 0, yM: 2 } }).areaM2;
     expect(area).toBeCloseTo(24 - ((0.4 + (0.4 * 6) / 1.8) / 2) * 4.2, 9);
   });
 
@@ -146,19 +127,19 @@ describe('cases worked by hand', () => {
       { at: { xM: 1, yM: 2 }, clearHeightM: 0.9 },
       { at: { xM: 5, yM: 2 }, clearHeightM: 0.9 },
     ];
-    const all = visibleRegion({ ...room(6, 4) }, { ...allRound, at: { xM: 1, yM: 2 } }).areaM2;
+    const all = visibleRegion({ ...room(6, 4) }, { ...lookAll, at: { xM: 1, yM: 2 } }).areaM2;
     const some = visibleRegion(
       { ...room(6, 4), clearHeights: heights },
-      { ...allRound, at: { xM: 1, yM: 2 } },
+      { ...lookAll, at: { xM: 1, yM: 2 } },
     );
     expect(some.areaM2).toBeLessThan(all - 0.5);
     expect(some.areaM2).toBeGreaterThan(all / 2);
   });
 
   test('a mark a little inside a wall is put in front of it, one far outside sees nothing', () => {
-    const slip = visibleRegion(room(9, 6), { ...allRound, at: { xM: -0.29, yM: 3 } });
+    const slip = visibleRegion(room(9, 6), { ...lookAll, at: { xM: -0.29, yM: 3 } });
     expect(slip.areaM2).toBeCloseTo(54, 6);
-    const outside = visibleRegion(room(9, 6), { ...allRound, at: { xM: -0.31, yM: 3 } });
+    const outside = visibleRegion(room(9, 6), { ...lookAll, at: { xM: -0.31, yM: 3 } });
     expect(outside).toMatchObject({ areaM2: 0, polygon: [] });
     expect(outside.notices[0]!.code).toBe('station-not-in-space');
   });
@@ -191,7 +172,7 @@ describe('refusals', () => {
   const bad = (scene: CoverageScene, station: Partial<Station>, code: string, words: string): void => {
     let thrown: unknown;
     try {
-      visibleRegion(scene, { ...allRound, ...station });
+      visibleRegion(scene, { ...lookAll, ...station });
     } catch (error) {
       thrown = error;
     }
