@@ -28,7 +28,7 @@ export function fahrenheit(value: number): number {
 }
 
 function round(value: number): number {
-  return Math.round(value * 1e4) / 1e4;
+  return Math.round(value * 1e6) / 1e6;
 }
 
 /** A row of piers at even spacing between two points given in feet, ends included. */
