@@ -35,17 +35,18 @@ function side(entry: Entry, field: string, value: unknown): Side {
  * positions are not worth asking about.
  */
 export function disagreementsOf(history: ItemHistory, kind: ItemKind): Disagreement[] {
-  const about = { kind: history.kind, item: history.item };
-  const found: Disagreement[] = history.disputed
-    .filter((field) => field === REMOVED || fieldSchema(kind, field) !== undefined)
-    .map((field) => {
-      const heads = history.field(field)?.heads as readonly FieldValue[];
-      return { about: 'field', ...about, field, sides: heads.map((h) => side(h.entry, field, h.value)) };
-    });
+  const { kind: name, item, disputed } = history;
+  const found: Disagreement[] = [];
+  for (const field of disputed) {
+    if (field !== REMOVED && fieldSchema(kind, field) === undefined) continue;
+    const heads = history.field(field)?.heads as readonly FieldValue[];
+    const sides = heads.map(({ entry, value }) => side(entry, field, value));
+    found.push({ about: 'field', kind: name, item, field, sides });
+  }
   const unseen = history.editsUnseenByRemovals;
-  if (unseen.length > 0 && !history.disputed.includes(REMOVED)) {
-    const sides = [...history.removals, ...unseen].map((e) => side(e, e.field, e.value));
-    found.push({ about: 'removal', ...about, field: REMOVED, sides });
+  if (unseen.length > 0 && !disputed.includes(REMOVED)) {
+    const sides = [...history.removals, ...unseen].map((entry) => side(entry, entry.field, entry.value));
+    found.push({ about: 'removal', kind: name, item, field: REMOVED, sides });
   }
   return found;
 }

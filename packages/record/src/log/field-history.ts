@@ -65,7 +65,7 @@ export class FieldHistory {
 
   #findHeads(): readonly FieldValue[] {
     const { values } = this;
-    if (values.length < 2) return values.slice();
+    if (values.length < 2) return values;
     const heads =
       this.#account === null
         ? values.filter(({ entry }) => !values.some((other) => other.entry.seen.includes(entry.id)))
@@ -82,6 +82,7 @@ export class FieldHistory {
 
   /** True when two heads say different things. */
   get disagrees(): boolean {
+    if (this.#values.length < 2) return false;
     const { heads } = this;
     return heads.length > 1 && new Set(heads.map((head) => canonicalJson(head.value))).size > 1;
   }

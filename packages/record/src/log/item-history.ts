@@ -29,6 +29,8 @@ function namesIn(creating: Entry): string[] {
 export class ItemHistory {
   readonly kind: string;
   readonly item: string;
+  /** For the log: whether it has to look at the item again. */
+  isChanged = false;
   /** A creating entry. It is taken apart only where another entry touches one of its fields. */
   #whole: Entry | null = null;
   #fields = new Map<string, FieldHistory>();
@@ -98,14 +100,17 @@ export class ItemHistory {
 
   /** The shown values of all fields but some; a field that was taken away is left out. */
   shownWithout(left: ReadonlySet<string>): Record<string, unknown> {
-    const values: Record<string, unknown> = {};
-    const put = (name: string, value: unknown) => {
-      if (value !== null && !left.has(name)) values[name] = value;
-    };
+    const shown: Record<string, unknown> = {};
     const whole = this.#whole === null ? {} : partsOf(this.#whole);
-    for (const name of Object.keys(whole)) if (!this.#fields.has(name)) put(name, whole[name]);
-    for (const [name, field] of this.#fields) put(name, field.shown.value);
-    return values;
+    for (const name of Object.keys(whole)) {
+      if (whole[name] !== null && !this.#fields.has(name) && !left.has(name)) shown[name] = whole[name];
+    }
+    for (const [name, field] of this.#fields) {
+      if (left.has(name)) continue;
+      const { value } = field.shown;
+      if (value !== null) shown[name] = value;
+    }
+    return shown;
   }
 
   /** Names of the fields in which people disagree, sorted. */
@@ -117,8 +122,9 @@ export class ItemHistory {
 
   /** Entries that remove the item and that no other has replaced. */
   get removals(): Entry[] {
-    const heads = this.#fields.get(REMOVED)?.heads ?? [];
-    return heads.filter((head) => head.value === true).map((head) => head.entry);
+    const removed = this.#fields.get(REMOVED);
+    if (removed === undefined) return [];
+    return removed.heads.filter((head) => head.value === true).map((head) => head.entry);
   }
 
   /** Edits that no author of a removal had seen, in the order of their stamps. Moving in the list is not an edit. */
@@ -136,8 +142,8 @@ export class ItemHistory {
   /** True when the item was created, and not removed by people who together had seen all of it. */
   get isPresent(): boolean {
     if (this.#whole === null) return false;
-    const heads = this.#fields.get(REMOVED)?.heads ?? [];
-    if (heads.length === 0 || heads.some((head) => head.value !== true)) return true;
+    const removed = this.#fields.get(REMOVED);
+    if (removed === undefined || removed.heads.some((head) => head.value !== true)) return true;
     return this.editsUnseenByRemovals.length > 0;
   }
 

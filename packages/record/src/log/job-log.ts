@@ -33,7 +33,7 @@ export class JobLog {
   #issues: ByItem<RecordIssue> = new Map();
   #disagreements: ByItem<Disagreement> = new Map();
   /** Items that have changed since the last fold. */
-  #changed = new Set<ItemHistory>();
+  #changed: ItemHistory[] = [];
   /** Items whose history holds an entry that no longer counts. */
   #stale = new Set<ItemHistory>();
   #folded: FoldedJob | null = null;
@@ -78,7 +78,7 @@ export class JobLog {
       const view = viewInCurrentVersion(entry);
       const history = this.#historyOf(view);
       history.add(view);
-      this.#changed.add(history);
+      this.#change(history);
     } else if (outcome === 'clash') {
       this.#folded = null;
     }
@@ -86,6 +86,12 @@ export class JobLog {
       for (const one of [displaced, entry]) this.#stale.add(this.#historyOf(viewInCurrentVersion(one)));
     }
     return outcome;
+  }
+
+  #change(history: ItemHistory): void {
+    if (history.isChanged) return;
+    history.isChanged = true;
+    this.#changed.push(history);
   }
 
   #historyOf({ kind, item }: Entry): ItemHistory {
@@ -106,7 +112,7 @@ export class JobLog {
   #renewStale(): void {
     if (this.#stale.size === 0) return;
     for (const history of this.#stale) {
-      this.#changed.add(history);
+      this.#change(history);
       history.clear();
     }
     for (const entry of this.#entries.counting()) {
@@ -139,10 +145,10 @@ export class JobLog {
   /** The job as it stands. Only what changed since the last call is worked out anew. */
   fold(): FoldedJob {
     this.#renewStale();
-    if (this.#folded !== null && this.#changed.size === 0) return this.#folded;
+    if (this.#folded !== null && this.#changed.length === 0) return this.#folded;
     for (const history of this.#changed) this.#refresh(history);
     for (const list of this.#lists.values()) list.settle();
-    this.#changed.clear();
+    this.#changed = [];
     const issues = firstIssues([...this.#clashIssues(), ...inOrder(this.#issues)]);
     this.#folded = assembleJob(this.jobId, this.#singles, this.#lists, issues);
     return this.#folded;
@@ -159,6 +165,7 @@ export class JobLog {
   #refresh(history: ItemHistory): void {
     const { kind: name, item } = history;
     const kind = itemKind(name);
+    history.isChanged = false;
     this.#issues.delete(history);
     this.#disagreements.delete(history);
     if (kind === undefined || (kind.single && item !== name)) {
