@@ -71,10 +71,10 @@ function balanceZone(
   }
   let before = high - low;
   for (let i = 0; i < HALVING_LIMIT; i += 1) {
-    const newton = pressuresPa[zone]! + inflow[zone]! / fallPerPa(network, state, zone);
+    const newton: number = pressuresPa[zone]! + inflow[zone]! / fallPerPa(network, state, zone);
     const middle = low + 0.5 * (high - low);
     const width = high - low;
-    const next = newton > low && newton < high && width <= 0.75 * before ? newton : middle;
+    const next: number = newton > low && newton < high && width <= 0.75 * before ? newton : middle;
     before = width;
     if (next <= low || next >= high) return true;
     pressuresPa[zone] = next;

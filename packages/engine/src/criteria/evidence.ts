@@ -87,10 +87,10 @@ export function sortEvidence(samples: readonly Evidence[], quantity: Quantity): 
   const measured: Evidence[] = [];
   const assumed: Evidence[] = [];
   for (let start = 0; start < good.length; ) {
-    const first = good[start];
+    const first = good[start]!;
     let end = start + 1;
     let alike = true;
-    for (; end < good.length && good[end].id === first.id; end++) alike &&= sameSample(first, good[end]);
+    for (; end < good.length && good[end]!.id === first.id; end++) alike &&= sameSample(first, good[end]!);
     if (alike) (first.assumed ? assumed : measured).push(first);
     else {
       issues.push({

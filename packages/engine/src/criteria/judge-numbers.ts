@@ -32,7 +32,7 @@ function finding(
 
 /** The sample that comes closest to failing, or fails by most; the first by id where several do. */
 function worstOf(criterion: Criterion, samples: readonly Evidence[]): Evidence {
-  let worst = samples[0];
+  let worst = samples[0]!;
   let least = marginOf(criterion, numberOf(worst)) - doubtOf(worst);
   for (const sample of samples) {
     const margin = marginOf(criterion, numberOf(sample)) - doubtOf(sample);

@@ -83,7 +83,7 @@ function judgeSamples(
     value: finding.value,
     evidence: finding.evidence,
     margin: finding.margin,
-    reason: notes.length === 1 ? notes[0] : notes.join(' '),
+    reason: notes.join(' '),
     assumed: leansOnAssumption,
     issues: allIssues,
   };
