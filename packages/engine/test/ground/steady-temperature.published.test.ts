@@ -23,6 +23,8 @@ describe('steady temperature of an underfloor space', () => {
   });
 
   it('refuses a space that is tied to nothing', () => {
-    expect(() => steadyTemperatureC([{ conductanceWPerK: 0, temperatureC: 9 }])).toThrow(/no steady temperature/);
+    expect(() => steadyTemperatureC([{ conductanceWPerK: 0, temperatureC: 9 }])).toThrow(
+      /no steady temperature/,
+    );
   });
 });
