@@ -24,21 +24,6 @@ export interface Conditions {
 }
 
 /** English names, January first. */
-export const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 /** Room temperatures of a house where nobody said: heated to 20 °C, cooled to 24 °C (common practice, no source). */
 const HEATED_C = 20;
 const COOLED_C = 24;
@@ -110,7 +95,7 @@ export function surveyDay(
     assumptions.note(
       'outdoorOnDay',
       'Outdoor air on the survey day',
-      `mean of ${MONTHS[month - 1]}`,
+      `mean of ${climate.MONTH_NAMES[month - 1]}`,
       'Not read on the day.',
     );
   }
@@ -139,7 +124,7 @@ export function surveyDay(
     'windOnDay',
     'Wind on the survey day',
     usual.windSpeedMPerS.toFixed(1),
-    `Mean of ${MONTHS[month - 1]} at the station.`,
+    `Mean of ${climate.MONTH_NAMES[month - 1]} at the station.`,
     'm/s',
   );
   const day =
@@ -181,7 +166,7 @@ export function designMonth(
   assumptions: Assumptions,
 ): Conditions {
   const month = climate.designMonth(chosen.monthly);
-  const name = MONTHS[month.month - 1];
+  const name = climate.MONTH_NAMES[month.month - 1];
   const outdoorC = month.temperatureMeanC;
   const houseC = houseAt(job, outdoorC, assumptions);
   const soil = soilOf(job);

@@ -1,8 +1,8 @@
-import type { season } from '@undercroft/engine';
+import { climate, type season } from '@undercroft/engine';
 import type { Job } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import { airExchange } from '../budget/air-exchange.ts';
-import { type Conditions, houseAt, houseHumidity, MONTHS } from '../budget/conditions.ts';
+import { type Conditions, houseAt, houseHumidity } from '../budget/conditions.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { airFacts } from './air.ts';
 import type { SeasonSite } from './season-weather.ts';
@@ -36,7 +36,7 @@ export function mostHumidDay(weather: season.SeasonWeather): number {
 function dayInWords(day: number): string {
   let left = day;
   for (let month = 0; month < 12; month++) {
-    if (left < DAYS_PER_MONTH[month]) return `${MONTHS[month]} ${left + 1}`;
+    if (left < DAYS_PER_MONTH[month]) return `${climate.MONTH_NAMES[month]} ${left + 1}`;
     left -= DAYS_PER_MONTH[month];
   }
   return '';

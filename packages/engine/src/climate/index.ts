@@ -1,3 +1,4 @@
+export { MONTH_NAMES } from './calendar.ts';
 export type { DesignHour, DesignMonth } from './design-day.ts';
 export { designHour, designMonth } from './design-day.ts';
 export { readEpw } from './epw.ts';
