@@ -73,3 +73,20 @@ export function Choice<T extends string>({ label, value, options, onChange }: Ch
     </fieldset>
   );
 }
+
+/** One of a few in little room: the list opens when it is asked for. */
+export function Pick<T extends string>({ label, value, options, onChange }: ChoiceProps<T>) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => onChange(event.target.value as T)}>
+        {options.map(([option, text]) => (
+          <option key={option} value={option}>
+            {text}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

@@ -14,6 +14,9 @@ import { computer } from '../../worker/computer.ts';
 import { latestWins } from '../../worker/latest-wins.ts';
 import { calculatorsTexts } from './calculators-texts.ts';
 
+/** More unit names than these do not help to type one. */
+const SHOWN_UNITS = 5;
+
 /** Inputs as typed, from the defaults of the calculator. */
 function firstInputs(form: CalculatorForm, system: units.UnitSystem): Record<string, string> {
   return Object.fromEntries(
@@ -83,7 +86,9 @@ export function Calculator({ form }: { readonly form: CalculatorForm }) {
               hint={
                 input.dimension === 'text'
                   ? undefined
-                  : say('unitHint', { example: units.formatQuantity(input.max / 2, input.dimension, system) })
+                  : say('unitHint', {
+                      units: units.unitNames(input.dimension).slice(0, SHOWN_UNITS).join(', '),
+                    })
               }
             />
             {input.dimension === 'length' && (

@@ -4,7 +4,7 @@ export const calculatorsTexts = texts(
   {
     choose: 'Choose a question.',
     all: 'All calculators',
-    unitHint: 'With its unit, e.g. {example}',
+    unitHint: 'With its unit: {units}',
     pad: 'Type with the pad',
     result: 'Result',
     waiting: 'Fill in what is missing to see the result.',
@@ -16,7 +16,7 @@ export const calculatorsTexts = texts(
   {
     choose: 'Elija una pregunta.',
     all: 'Todas las calculadoras',
-    unitHint: 'Con su unidad, p. ej. {example}',
+    unitHint: 'Con su unidad: {units}',
     pad: 'Escribir con el teclado grande',
     result: 'Resultado',
     waiting: 'Complete lo que falta para ver el resultado.',

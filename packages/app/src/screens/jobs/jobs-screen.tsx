@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { findJobs, type JobOrder } from '../../jobs/find-jobs.ts';
 import { useJobList, useJobs } from '../../jobs/hooks.ts';
 import { Button } from '../../parts/button.tsx';
-import { Choice, Field } from '../../parts/field.tsx';
+import { Field, Pick } from '../../parts/field.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import type { JobCard } from '../../storage/storage.ts';
 import { commonTexts } from '../../text/common.ts';
@@ -59,7 +59,7 @@ export function JobsScreen() {
       <section className="jobs">
         <div className="jobs-find">
           <Field label={say('search')} type="search" value={search} onChange={setSearch} />
-          <Choice
+          <Pick
             label={say('sort')}
             value={order}
             onChange={setOrder}

@@ -25,11 +25,9 @@ export function Answer(props: QuestionProps) {
         <>
           {assessment.cautions.length > 0 && (
             <Notice kind="caution" title={say('cautions')}>
-              <ul>
-                {assessment.cautions.map((caution) => (
-                  <li key={caution.id}>{caution.text}</li>
-                ))}
-              </ul>
+              {assessment.cautions.map((caution) => (
+                <Caution key={caution.id} text={caution.text} because={caution.because} />
+              ))}
             </Notice>
           )}
           <Sizes {...props} />
@@ -38,6 +36,18 @@ export function Answer(props: QuestionProps) {
       <h3>{say('details')}</h3>
       <JobDetails {...props} />
     </div>
+  );
+}
+
+/** One caution: its subject at sight, the rest a tap away, so that the sizes stay in reach. */
+function Caution({ text, because }: { readonly text: string; readonly because: string }) {
+  const [subject] = text.split('. ', 1);
+  return (
+    <details>
+      <summary>{subject}</summary>
+      <p>{text.slice(subject.length + 2)}</p>
+      <p className="soft">{because}</p>
+    </details>
   );
 }
 
