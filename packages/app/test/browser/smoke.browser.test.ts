@@ -116,7 +116,7 @@ it.each(['under', 'daylight', 'sun'] as const)(
 
 it.each([
   ['a small phone', { width: 320, height: 640, touch: true }, 'usual'],
-  ['a phone at 150 % text', { width: 390, height: 844, touch: true }, 'largest'],
+  ['a phone at 200 % text', { width: 390, height: 844, touch: true }, 'largest'],
   ['a small window of a desk', { width: 640, height: 400 }, 'largest'],
 ])('needs no sideways scrolling on %s', async (_name, size, textSize) => {
   const context = await newDevice(size).open();

@@ -106,7 +106,7 @@ describe('a job that is open', () => {
     const job = await opened(jobs, await jobs.list.create('Elm Street'));
     const before = job.view.version;
     const result = await job.commit(set('client', 'A. Client'), set('latitudeDeg', 'north'));
-    expect(result).toMatchObject({ ok: false, issues: [{ path: 'header.header.latitudeDeg' }] });
+    expect(result).toMatchObject({ ok: false, issues: [{ path: 'header.latitudeDeg' }] });
     expect(job.view.version).toBe(before);
     expect(await job.commit(set('address', '1 Elm Street'))).toEqual({ ok: true });
     expect(fieldOf(job, 'client')).toBeUndefined();
