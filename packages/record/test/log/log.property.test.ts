@@ -32,7 +32,7 @@ describe('random programs of edits, partitions, delays, repetitions and losses',
         expect(kept.size).toBe(crew.written.length);
         for (const entry of crew.written) expect(kept.get(entry.id)).toEqual(entry);
       }),
-      { numRuns: 150, seed: SEED },
+      { numRuns: 80, seed: SEED },
     );
   });
 
@@ -53,7 +53,7 @@ describe('random programs of edits, partitions, delays, repetitions and losses',
           expect(answers(new JobLog(log.jobId, shuffled))).toBe(answers(log));
         });
       }),
-      { numRuns: 60, seed: SEED + 1 },
+      { numRuns: 40, seed: SEED + 1 },
     );
   });
 
@@ -72,7 +72,7 @@ describe('random programs of edits, partitions, delays, repetitions and losses',
           }
         }
       }),
-      { numRuns: 50, seed: SEED + 2 },
+      { numRuns: 30, seed: SEED + 2 },
     );
   });
 
@@ -88,7 +88,7 @@ describe('random programs of edits, partitions, delays, repetitions and losses',
           expect(readEntries(JSON.parse(JSON.stringify(log.entries())))).toEqual({ entries: log.entries() });
         }
       }),
-      { numRuns: 60, seed: SEED + 3 },
+      { numRuns: 40, seed: SEED + 3 },
     );
   });
 
@@ -118,7 +118,7 @@ describe('random programs of edits, partitions, delays, repetitions and losses',
         const stamps = runProgram(made).written.map((entry) => entry.id);
         expect(new Set(stamps).size).toBe(stamps.length);
       }),
-      { numRuns: 100, seed: SEED + 4 },
+      { numRuns: 60, seed: SEED + 4 },
     );
   });
 });
