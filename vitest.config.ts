@@ -9,5 +9,7 @@ export default defineConfig({
     testTimeout: 30_000,
     // Our modules keep no state, so test files share them; loading the engine anew for each file cost most of the time.
     isolate: false,
+    // One worker for each core: vitest leaves one core idle by itself.
+    maxWorkers: '100%',
   },
 });
