@@ -4,6 +4,7 @@ export default defineConfig({
   resolve: { conditions: ['undercroft-source'] },
   ssr: { resolve: { conditions: ['undercroft-source'] } },
   test: {
+    setupFiles: ['tests/setup/fixed-seed.ts'],
     include: ['packages/*/test/**/*.test.ts', 'tests/**/*.test.ts'],
     exclude: ['**/*.long.test.ts', '**/*.browser.test.ts', '**/node_modules/**'],
     testTimeout: 30_000,
