@@ -8,9 +8,10 @@ import { readings } from './sections/readings.ts';
 import { seen } from './sections/seen.ts';
 import { summary } from './sections/summary.ts';
 import { water } from './sections/water.ts';
+import { year } from './sections/year.ts';
 
-/** Makes one section of the report. A new subject (the year, the repairs, the price) is one more of these. */
-export type SectionMaker = (job: Job, assessment: Assessment) => Section;
+/** Makes one section of the report, or none where its subject was not worked out. A new subject is one more of these. */
+export type SectionMaker = (job: Job, assessment: Assessment) => Section | undefined;
 
 /** The sections in the order in which an owner asks: what is there, what is wrong, why, what to mind. */
 const SECTIONS: readonly SectionMaker[] = [
@@ -21,6 +22,7 @@ const SECTIONS: readonly SectionMaker[] = [
   notShown,
   met,
   water,
+  year,
   cautions,
   assumptions,
   sources,
@@ -48,6 +50,6 @@ export function reportDocument(job: Job, assessment: Assessment): ReportDocument
     ],
     running: { job: header.title, date },
     datedOn: surveyedOn ?? UNDATED,
-    sections: SECTIONS.map((make) => make(job, assessment)),
+    sections: SECTIONS.map((make) => make(job, assessment)).filter((section) => section !== undefined),
   };
 }
