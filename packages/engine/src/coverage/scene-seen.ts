@@ -34,7 +34,16 @@ export function lookAround(
   stations: readonly Station[],
   options: CoverageOptions,
 ): SceneSeen {
-  const compiled = compileScene(scene);
+  return lookAroundIn(compileScene(scene), stations, options);
+}
+
+/** As `lookAround`, in a scene made ready before. */
+export function lookAroundIn(
+  compiled: CompiledScene,
+  stations: readonly Station[],
+  options: CoverageOptions,
+): SceneSeen {
+  const { scene } = compiled;
   const grid = floorGrid(compiled, options.cellM ?? CELL_M);
   const steepest = requireRange(
     'largest angle from a surface normal (degrees)',

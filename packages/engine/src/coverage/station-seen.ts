@@ -45,10 +45,21 @@ export function seenFrom(
     station,
     inSpace: true,
     cells,
-    faces: view.faces.flatMap((s) => lit(s, onFloor).map((stretch) => ({ index: s.face, stretch }))),
+    faces: joined(view.faces.flatMap((s) => lit(s, onFloor).map((stretch) => ({ index: s.face, stretch })))),
     vents: ventsSeen(compiled, view, shadowsAt),
     bays: baysSeen(compiled.scene.bays ?? [], view, eye, shadowsAt),
   };
+}
+
+/** One stretch where several run on: a face is cut where others touch it and where the view begins. */
+function joined(pieces: StationSeen['faces']): StationSeen['faces'] {
+  const byIndex = new Map<number, Interval[]>();
+  for (const { index, stretch } of pieces) {
+    const known = byIndex.get(index);
+    if (known) known.push(stretch);
+    else byIndex.set(index, [stretch]);
+  }
+  return [...byIndex].flatMap(([index, list]) => unite(list).map((stretch) => ({ index, stretch })));
 }
 
 /** What the shadows leave of a stretch. */

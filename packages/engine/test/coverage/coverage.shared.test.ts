@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { setCover } from '../../src/coverage/set-cover.ts';
 import { visibleRegion } from '../../src/coverage/visible-region.ts';
+import { exactRows } from './exact-rows.ts';
 import { referenceOutlines } from './reference.ts';
 
 const shared = process.env.UNDERCROFT_SHARED;
@@ -29,5 +31,28 @@ describe.skipIf(!shared)('150 house outlines (needs UNDERCROFT_SHARED)', () => {
       });
     }
     expect(corners).toBe(1493);
+  });
+
+  test('the smallest number of corner posts that see the whole outline', () => {
+    const counts = new Map<number, number>();
+    for (const reference of referenceOutlines(shared!)) {
+      const {
+        id,
+        outline,
+        min_vertex_guards: fewest,
+        one_minimum_guard_set_vertex_indices: theirs,
+      } = reference;
+      const problem = exactRows(outline);
+      const solution = setCover(problem);
+      expect(solution.chosen, `${id}: ${solution.chosen}, theirs ${theirs}`).toHaveLength(fewest);
+      expect(solution).toMatchObject({ proven: true, unseeable: [] });
+      // Their set sees every piece of floor here too, so the two ways of cutting up the floor agree.
+      expect(
+        problem.rows.filter((row) => !row.some((c) => theirs.includes(c))),
+        id,
+      ).toEqual([]);
+      counts.set(fewest, (counts.get(fewest) ?? 0) + 1);
+    }
+    expect(Object.fromEntries(counts)).toEqual({ 1: 114, 2: 34, 3: 2 });
   });
 });
