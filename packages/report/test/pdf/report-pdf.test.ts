@@ -54,7 +54,7 @@ describe('the PDF of doubted-liner', () => {
     expect(kinds.get('H2')).toBe(blocks.filter((b) => b.kind === 'heading' && b.level === 2).length);
     expect(kinds.get('H3')).toBe(blocks.filter((b) => b.kind === 'heading' && b.level === 3).length);
     expect(kinds.get('Table')).toBe(tables.length);
-    expect(kinds.get('Figure')).toBe(3);
+    expect(kinds.get('Figure')).toBe(blocks.filter((b) => b.kind === 'figure').length);
     const rows = tables.reduce((n, t) => n + t.rows.length, 0);
     const heads = tables.filter((t) => t.headless !== true);
     expect(kinds.get('TR')).toBe(rows + heads.length);
