@@ -17,7 +17,9 @@ export interface SightSpan {
   readonly toShare: number;
 }
 
+/** Nothing stands within range. */
 export const OPEN = -1;
+/** No view: the direction leads out of the open floor. */
 export const BLIND = -2;
 
 /**

@@ -7,6 +7,7 @@ import { clearHeightAtM } from '../plan/clear-height.ts';
 import type { Bar } from './bars.ts';
 import type { CompiledScene } from './compiled-scene.ts';
 import { cellOf, type FloorGrid, floorGrid, middleOf, ringFiller } from './floor-grid.ts';
+import { standingPlace } from './standing-place.ts';
 
 /** The person who crawls. */
 export interface Crawler {
@@ -31,6 +32,7 @@ export interface PassableFloor {
   readonly rowOf: Int32Array;
 }
 
+/** The crawler that is assumed; see `Crawler`. */
 export const USUAL_CRAWLER = { clearanceM: 0.4, bodyWidthM: 0.5 } as const;
 
 /** Something lower than this is crawled over, m. Common practice, no source. */
@@ -108,15 +110,18 @@ function keepOff(grid: FloorGrid, open: Uint8Array, a: Point, b: Point, halfM: n
 }
 
 /**
- * The passable cell nearest to a place, with nothing solid between, or -1 when there is none within reach.
+ * The passable cell nearest to a place, with nothing solid between, or -1 when there is none within reach. A mark
+ * that slipped a little into a wall is taken for a place before it (`standingPlace`).
  * @param reachM how far the cell's middle may be from the place, m
  */
 export function nearestPassable(
   { grid, open, columnOf, rowOf }: PassableFloor,
-  { blockers: b }: CompiledScene,
-  at: Point,
+  compiled: CompiledScene,
+  mark: Point,
   reachM: number,
 ): number {
+  const b = compiled.blockers;
+  const at = standingPlace(compiled, mark) ?? mark;
   const { column, row } = cellOf(grid, at);
   const cells = Math.ceil(reachM / grid.cellM);
   const near: { cell: number; away: number }[] = [];

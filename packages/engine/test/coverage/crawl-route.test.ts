@@ -93,6 +93,13 @@ describe('routes by hand', () => {
     expect(route.notices[0]!.code).toBe('door-not-passable');
   });
 
+  test('a door marked a little outside the wall is a slip', () => {
+    const route = crawlRoute(room(8, 4), { xM: -0.1, yM: 2 }, [at('s', 6, 2)]);
+    expect(route.lengthM).toBeCloseTo(crawlRoute(room(8, 4), door, [at('s', 6, 2)]).lengthM, 1);
+    const far = crawlRoute(room(8, 4), { xM: -0.5, yM: 2 }, [at('s', 6, 2)]);
+    expect(far.notices[0]!.code).toBe('door-not-passable');
+  });
+
   test('a station is reached at arm length, never through a wall', () => {
     const wall = { id: 'w', from: { xM: 4, yM: 0 }, to: { xM: 4, yM: 4 }, thicknessM: 0.1 };
     const scene = { ...room(8, 4), interiorWalls: [wall] };
