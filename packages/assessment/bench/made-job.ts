@@ -153,7 +153,7 @@ const readings: JobInput['readings'] = {
 export function madeJob(): Job {
   const read = readJob({
     format: 'undercroft-job',
-    version: 1,
+    version: 2,
     id: 'bench-made',
     header: {
       title: 'Made job of 300 square meters',

@@ -12,7 +12,7 @@ import {
   season,
   wood,
 } from '@undercroft/engine';
-import type { Job, RecordIssue } from '@undercroft/record';
+import { isSurveyed, type Job, type RecordIssue, type SurveyedJob } from '@undercroft/record';
 import type { Assessment } from './assessment.ts';
 import { Assumptions } from './assumptions.ts';
 import { budgetOf } from './budget/budgets.ts';
@@ -28,10 +28,11 @@ import { airMeaning, meanAir } from './readings/air.ts';
 import { surfaceMeaning } from './readings/surface.ts';
 import { woodMeaning } from './readings/wood.ts';
 import { assessSeason } from './season/season.ts';
+import { missingParts, requireSurveyed } from './surveyed.ts';
 
 /** Everything about a well-formed job that a person should still mend. Empty for a sound one. */
 export function checkJob(job: Job): RecordIssue[] {
-  return planIssues(job);
+  return isSurveyed(job) ? planIssues(job) : missingParts(job);
 }
 
 /** How much of the year by the hour an assessment works out, and from which seed. */
@@ -80,7 +81,7 @@ function readingsOf(job: Job, pressurePa: number): Assessment['readings'] {
 
 /** The year by the hour; where the engine refuses figures of the job, none, and a problem says why. */
 function yearOf(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   chosen: ChosenClimate,
   assumptions: Assumptions,
@@ -102,9 +103,10 @@ function yearOf(
  * of the survey day and of the most humid month, and the year by the hour. The same job, climate and options give the
  * same assessment.
  * @param weather a year of hours; without it the built-in monthly statistics of the nearest station serve
- * @throws JobError when the outline encloses no single area
+ * @throws JobError when the walls or the ground are missing, or the outline encloses no single area
  */
-export function assess(job: Job, weather?: climate.ClimateYear, options: AssessOptions = {}): Assessment {
+export function assess(record: Job, weather?: climate.ClimateYear, options: AssessOptions = {}): Assessment {
+  const job = requireSurveyed(record);
   const assumptions = new Assumptions();
   const space = geometryOf(job, assumptions);
   const chosen = chooseClimate(job, weather, assumptions);

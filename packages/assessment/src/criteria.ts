@@ -1,5 +1,5 @@
 import { criteria } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { CautionShown, CriterionResult, OpenQuestion } from './assessment.ts';
 import { itemsToShow } from './evidence/from-plan.ts';
 import type { Sample } from './evidence/sample.ts';
@@ -55,7 +55,7 @@ function resultOf(
 }
 
 /** The base criteria with the local amendments that the job names laid over them. */
-function catalogueOf(job: Job, problems: string[]): criteria.Catalogue {
+function catalogueOf(job: SurveyedJob, problems: string[]): criteria.Catalogue {
   const chosen = job.house.amendments.flatMap((id) => {
     const overlay = criteria.overlays.find((o) => o.id === id);
     if (overlay === undefined) {
@@ -91,7 +91,7 @@ function openQuestionsOf(
 
 /** Judges every criterion that applies. Those that surely do not apply are left out. */
 export function judgeCriteria(
-  job: Job,
+  job: SurveyedJob,
   samples: readonly Sample[],
   facts: criteria.JobFacts,
 ): JudgedCriteria {

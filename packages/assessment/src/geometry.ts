@@ -1,5 +1,5 @@
 import { plan as planning } from '@undercroft/engine';
-import type { Job, RecordIssue } from '@undercroft/record';
+import type { RecordIssue, SurveyedJob } from '@undercroft/record';
 import type { ClosureResult, GeometryResult, ZoneArea } from './assessment.ts';
 import type { Assumptions } from './assumptions.ts';
 import { JobError } from './job-error.ts';
@@ -21,7 +21,7 @@ export interface SpaceGeometry {
   };
 }
 
-function outlineInput(outline: Job['plan']['outline']): planning.OutlineInput {
+function outlineInput(outline: SurveyedJob['plan']['outline']): planning.OutlineInput {
   if (outline.kind === 'corners') return { kind: 'corners', corners: outline.corners };
   const azimuths = planning.azimuthsFromTurns(
     outline.firstAzimuthDeg,
@@ -40,7 +40,7 @@ function outlineInput(outline: Job['plan']['outline']): planning.OutlineInput {
   };
 }
 
-function resultOf(job: Job): planning.PlanResult {
+function resultOf(job: SurveyedJob): planning.PlanResult {
   const { plan } = job;
   return planning.planGeometry({
     outline: outlineInput(plan.outline),
@@ -54,7 +54,7 @@ function resultOf(job: Job): planning.PlanResult {
 }
 
 /** Everything about the drawing that a person should mend, in the record's own paths. Empty for a sound plan. */
-export function planIssues(job: Job): RecordIssue[] {
+export function planIssues(job: SurveyedJob): RecordIssue[] {
   const list = job.plan.outline.kind === 'traverse' ? 'legs' : 'corners';
   return resultOf(job).issues.map(({ path, found, expected }) => ({
     path: path.startsWith(list) ? `plan.outline.${path}` : `plan.${path}`,
@@ -63,7 +63,7 @@ export function planIssues(job: Job): RecordIssue[] {
   }));
 }
 
-function closureOf(job: Job, outline: planning.ResolvedOutline): ClosureResult | undefined {
+function closureOf(job: SurveyedJob, outline: planning.ResolvedOutline): ClosureResult | undefined {
   if (outline.traverse === null || job.plan.outline.kind !== 'traverse') return undefined;
   const { closure, verdict, notices } = outline.traverse;
   const hint = notices.find((n) => n.code.includes('hint') || n.code.includes('blunder'))?.message;
@@ -76,7 +76,7 @@ function closureOf(job: Job, outline: planning.ResolvedOutline): ClosureResult |
   };
 }
 
-function zonesOf(job: Job, floor: planning.PlanGeometry): ZoneArea[] {
+function zonesOf(job: SurveyedJob, floor: planning.PlanGeometry): ZoneArea[] {
   const zones = floor.zones.map((z): ZoneArea => {
     const drawn = job.plan.zones[z.index];
     return { id: drawn.id, name: drawn.name, cover: drawn.ground.cover, areaM2: z.areaM2 };
@@ -88,7 +88,7 @@ function zonesOf(job: Job, floor: planning.PlanGeometry): ZoneArea[] {
 }
 
 /** Open area of vents that let air through: sealed and shut ones count nothing, loose boards their leak if known. */
-function openVentAreaM2(job: Job): number {
+function openVentAreaM2(job: SurveyedJob): number {
   return job.plan.vents
     .filter((v) => v.state !== 'sealed' && v.state !== 'louver-shut' && v.state !== 'loose-board')
     .reduce((sum, v) => sum + (v.netFreeAreaM2 ?? 0), 0);
@@ -98,7 +98,7 @@ function openVentAreaM2(job: Job): number {
  * Sizes of the surveyed space.
  * @throws JobError when the outline encloses no single area
  */
-export function geometryOf(job: Job, assumptions: Assumptions): SpaceGeometry {
+export function geometryOf(job: SurveyedJob, assumptions: Assumptions): SpaceGeometry {
   const { geometry, outline, notices } = resultOf(job);
   if (geometry === null) throw new JobError(planIssues(job));
   const clear = geometry.clearHeight;

@@ -29,4 +29,6 @@ export type { Finding, Media } from './schema/media.ts';
 export type { Ground, Outline, Plan } from './schema/plan.ts';
 export type { Observation, Readings } from './schema/readings.ts';
 export type { Place, Point } from './schema/scalars.ts';
+export type { SurveyedJob } from './schema/surveyed-job.ts';
+export { isSurveyed } from './schema/surveyed-job.ts';
 export type { Design } from './schema/works.ts';

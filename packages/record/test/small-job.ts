@@ -13,7 +13,7 @@ export const START_MS = Date.UTC(2031, 4, 14, 13);
 
 const INPUT: JobInput = {
   format: 'undercroft-job',
-  version: 1,
+  version: 2,
   id: 'small',
   header: { title: 'Three piers' },
   plan: {

@@ -33,7 +33,7 @@ export function demo(name: string): Assessed {
 /** A job of which nothing is known but three corners and what the floor is. */
 export const bareJob: JobInput = {
   format: 'undercroft-job',
-  version: 1,
+  version: 2,
   id: 'bare',
   header: { title: 'Bare' },
   plan: {

@@ -1,9 +1,9 @@
-import type { Job, JobLog } from '@undercroft/record';
+import { isSurveyed, type Job, type JobLog } from '@undercroft/record';
 import type { JobCard, NextStep } from '../storage/storage.ts';
 
 /** What a job waits for next, judged by what its record holds. */
 export function nextStepOf(job: Job | null): NextStep {
-  if (job === null) return 'plan';
+  if (job === null || !isSurveyed(job)) return 'plan';
   const { readings } = job;
   const seen = readings.air.length + readings.surface.length + readings.wood.length;
   if (seen === 0) return 'readings';
@@ -15,7 +15,7 @@ export function nextStepOf(job: Job | null): NextStep {
   return job.design.repairs.length > 0 ? 'prices' : 'repairs';
 }
 
-/** Title of a job that may have no plan yet. */
+/** Title of a job, and its id where it has none. */
 export function titleOf(log: JobLog): string {
   return String(log.history('header', 'header')?.shown('title') ?? log.jobId);
 }

@@ -4,8 +4,8 @@ import {
   type Job,
   JobLog,
   JobSchema,
+  RECORD_VERSION,
   type RecordIssue,
-  writeEntry,
 } from '@undercroft/record';
 import { type JobCard, type Storage, StorageError, type StorageFault } from '../storage/storage.ts';
 import { type Authors, randomName } from './author.ts';
@@ -74,12 +74,18 @@ export class JobList {
    * @throws StorageError when it cannot be kept
    */
   async create(title: string): Promise<string> {
-    const log = new JobLog(randomName(16));
-    const value = { title: title.trim().slice(0, 200), surveyedBy: [] };
-    const written = writeEntry(log, this.#authors(), { do: 'create', kind: 'header', item: 'header', value });
-    if ('issues' in written) throw new RangeError(`"${title}" is no title: ${written.issues[0].expected}`);
-    await this.#keep(log, [written.entry]);
-    return log.jobId;
+    const id = randomName(16);
+    const header = { title: title.trim().slice(0, 200) };
+    const read = JobSchema.safeParse({
+      format: 'undercroft-job',
+      version: RECORD_VERSION,
+      id,
+      header,
+      plan: {},
+    });
+    if (!read.success) throw new RangeError(`"${title}" is no title of a job`);
+    await this.#keep(new JobLog(id), entriesOfJob(read.data, this.#authors()));
+    return id;
   }
 
   /**

@@ -25,7 +25,7 @@ export type SaveState =
 export interface JobView {
   readonly id: string;
   readonly title: string;
-  /** Null until the job has a plan. */
+  /** Null where the log is damaged beyond a header. May stand without walls: `isSurveyed` of the record tells. */
   readonly job: Job | null;
   /** Grows with each entry: equal versions of one job are equal. */
   readonly version: number;

@@ -1,3 +1,4 @@
+import { isSurveyed } from '@undercroft/record';
 import { Suspense, use, useState } from 'react';
 import { useJob, useJobView } from '../jobs/hooks.ts';
 import type { OpenJob } from '../jobs/open-job.ts';
@@ -76,7 +77,7 @@ function Strip({ view, openJob, result, place }: QuestionProps) {
         <p>
           <SaveLine view={view} />
           <span className="soft">
-            {view.job === null
+            {view.job === null || !isSurveyed(view.job)
               ? say('noPlan')
               : notShown === undefined
                 ? ''

@@ -1,3 +1,4 @@
+import { isSurveyed } from '@undercroft/record';
 import { useEffect, useRef, useState } from 'react';
 import { Notice } from '../parts/notice.tsx';
 import { useSettings } from '../settings/settings.ts';
@@ -54,7 +55,7 @@ export function PlanCenter({ view, result }: QuestionProps) {
   const { svg, failed } = usePlanSvg(view.job, result.assessment, width, paper);
   return (
     <div ref={place} className="plan">
-      {view.job === null ? (
+      {view.job === null || !isSurveyed(view.job) ? (
         <div className="empty">
           <ExampleSketch />
           <p>{say('emptyPlan')}</p>

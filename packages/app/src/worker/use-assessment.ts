@@ -1,4 +1,5 @@
 import type { Assessment } from '@undercroft/assessment';
+import { isSurveyed } from '@undercroft/record';
 import { useEffect, useState } from 'react';
 import type { JobView } from '../jobs/open-job.ts';
 import type { AssessmentOutcome } from './api.ts';
@@ -20,8 +21,9 @@ interface Answer {
   readonly outcome: AssessmentOutcome;
 }
 
-/** The assessment of an open job, computed in the worker, always of the newest state. */
-export function useAssessment({ id, version, job }: JobView): AssessmentState {
+/** The assessment of an open job with walls, computed in the worker, always of the newest state. */
+export function useAssessment({ id, version, job: held }: JobView): AssessmentState {
+  const job = held !== null && isSurveyed(held) ? held : null;
   const [answer, setAnswer] = useState<Answer | null>(null);
   useEffect(() => {
     if (job === null) return;

@@ -36,7 +36,7 @@ it('brings a removed job back whole', async () => {
   expect(jobs.list.view.removed.map((card) => card.title)).toEqual(['Elm Street']);
   await jobs.list.restore(id);
   expect(jobs.list.view.cards.map((card) => card.id)).toEqual([id]);
-  expect(await storage.entries(id)).toHaveLength(1);
+  expect((await jobs.open(id))?.view.title).toBe('Elm Street');
 });
 
 it('copies a job under a new title and leaves the old one alone', async () => {
@@ -99,4 +99,32 @@ it('writes the time with the offset of the device', () => {
   const now = Date.UTC(2031, 4, 14, 13, 20, 5);
   expect(Date.parse(deviceTime(now))).toBe(now);
   expect(deviceTime(now)).toMatch(/^20\d\d-\d\d-\d\dT\d\d:\d\d:05[+-]\d\d:\d\d$/);
+});
+
+it('gives a job without walls back from its archive file, and takes the walls later', async () => {
+  const id = await jobs.list.create('Elm Street');
+  const job = await jobs.open(id);
+  const reading = {
+    where: 'crawl',
+    place: { words: 'by the door' },
+    temperatureC: 21,
+    relativeHumidity: 0.8,
+    when: '2031-05-14T09:20:00-04:00',
+    who: 'Surveyor',
+  };
+  await job?.commit({ do: 'create', kind: 'air', item: 'air1', value: reading });
+  const file = await jobs.list.exportArchive(id);
+  await jobs.list.remove(id);
+  await jobs.list.empty();
+  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0 });
+  const again = await jobs.open(id);
+  expect(again?.view.job?.readings.air).toMatchObject([{ id: 'air1', relativeHumidity: 0.8 }]);
+  const corners = [0, 1, 2].map((i) => ({ id: `c${i}`, at: { xM: i === 1 ? 9 : 0, yM: i === 2 ? 6 : 0 } }));
+  const outline = { kind: 'corners', corners };
+  expect(
+    await again?.commit({ do: 'set', kind: 'plan', item: 'plan', field: 'outline', value: outline }),
+  ).toEqual({
+    ok: true,
+  });
+  expect(again?.view.job?.plan.outline).toEqual(outline);
 });

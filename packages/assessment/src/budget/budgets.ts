@@ -1,5 +1,5 @@
 import { dehumidifier, moisture, psychrometrics, geometry as shapes } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { BudgetResult } from '../assessment.ts';
 import { type Assumptions, measured } from '../assumptions.ts';
 import type { SpaceGeometry } from '../geometry.ts';
@@ -14,7 +14,7 @@ const DRYER = { value: 1.8, low: 0.6, high: 4, unit: 'kg/day' } as const;
 const RUN_SHARE = { value: 0.4, low: 0.1, high: 1, unit: 'fraction' } as const;
 
 /** Water that enters by use or by fault. */
-export function enteredSources(job: Job, assumptions: Assumptions): moisture.EnteredSource[] {
+export function enteredSources(job: SurveyedJob, assumptions: Assumptions): moisture.EnteredSource[] {
   const ends = job.readings.observations.some((o) => o.quantity === 'exhaustEndsInCrawl' && o.value === true);
   const dryer = job.plan.ducts.some((d) => d.carries === 'dryer');
   if (!ends || !dryer) return [];
@@ -28,7 +28,7 @@ export function enteredSources(job: Job, assumptions: Assumptions): moisture.Ent
 }
 
 /** Supply ducts, whose skin may be below the dew point. */
-function coldSurfaces(job: Job): moisture.WaterSurface[] {
+function coldSurfaces(job: SurveyedJob): moisture.WaterSurface[] {
   const read = job.readings.surface.filter((s) => s.of === 'duct').map((s) => s.temperatureC);
   const ducts = job.plan.ducts.filter((d) => d.carries === 'supply');
   if (read.length === 0 || ducts.length === 0) return [];
@@ -47,7 +47,11 @@ function coldSurfaces(job: Job): moisture.WaterSurface[] {
   ];
 }
 
-function machine(job: Job, steady: boolean, assumptions: Assumptions): moisture.Dehumidifier | undefined {
+function machine(
+  job: SurveyedJob,
+  steady: boolean,
+  assumptions: Assumptions,
+): moisture.Dehumidifier | undefined {
   const found = job.plan.equipment.filter(
     (e) => e.kind === 'dehumidifier' && e.running !== false && e.ratedKgPerDay !== undefined,
   );
@@ -78,7 +82,7 @@ function machine(job: Job, steady: boolean, assumptions: Assumptions): moisture.
 
 /** Fills the engine's balance from the record and the conditions. */
 export function budgetInput(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   conditions: Conditions,
   assumptions: Assumptions,
@@ -118,7 +122,7 @@ export function budgetInput(
 
 /** The balance of one state, in the words and figures of an assessment. */
 export function budgetOf(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   conditions: Conditions,
   assumptions: Assumptions,

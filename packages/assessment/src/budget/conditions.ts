@@ -1,5 +1,5 @@
 import { climate, ground, type moisture, psychrometrics } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
@@ -35,7 +35,7 @@ const HOUSE_HUMIDITY = { value: 0.5, low: 0.35, high: 0.6 } as const;
 const MIDDLE_DAY = [16, 45, 75, 105, 136, 166, 197, 228, 258, 289, 319, 350];
 
 /** Temperature of the house in a given weather [°C]. */
-export function houseAt(job: Job, outdoorC: number, assumptions: Assumptions): number {
+export function houseAt(job: SurveyedJob, outdoorC: number, assumptions: Assumptions): number {
   const cooling = outdoorC > CHANGE_OVER_C;
   const set = cooling ? job.house.coolingSetC : job.house.heatingSetC;
   if (cooling && job.house.cooled === false) return Math.max(outdoorC, HEATED_C);
@@ -47,7 +47,7 @@ export function houseAt(job: Job, outdoorC: number, assumptions: Assumptions): n
 
 /** Humidity ratio of the house air at its temperature. */
 export function houseHumidity(
-  job: Job,
+  job: SurveyedJob,
   houseC: number,
   pressurePa: number,
   assumptions: Assumptions,
@@ -65,12 +65,12 @@ export function houseHumidity(
   return { value: at(value), low: at(low), high: at(high), assumed: true };
 }
 
-function meanSurfaceC(job: Job, kinds: readonly string[]): number | undefined {
+function meanSurfaceC(job: SurveyedJob, kinds: readonly string[]): number | undefined {
   const found = job.readings.surface.filter((s) => kinds.includes(s.of)).map((s) => s.temperatureC);
   return found.length === 0 ? undefined : found.reduce((a, b) => a + b, 0) / found.length;
 }
 
-function monthOf(job: Job): number | undefined {
+function monthOf(job: SurveyedJob): number | undefined {
   const first = job.readings.air.find((a) => a.where === 'crawl')?.when ?? job.header.surveyedOn;
   const month = first === undefined ? Number.NaN : Number(first.slice(5, 7));
   return month >= 1 && month <= 12 ? month : undefined;
@@ -78,7 +78,7 @@ function monthOf(job: Job): number | undefined {
 
 /** The day of the survey, where the air of the space was read; undefined where it was not. */
 export function surveyDay(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   chosen: ChosenClimate,
   pressurePa: number,
@@ -160,7 +160,7 @@ const AIR_J_PER_M3K = 1.2 * 1006;
 
 /** The most humid month of the climate, with the temperature of the space worked out from its steady heat balance. */
 export function designMonth(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   chosen: ChosenClimate,
   assumptions: Assumptions,

@@ -1,5 +1,5 @@
 import { airflow } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { SpaceGeometry } from '../geometry.ts';
 
 const SHELTER = { open: 1, light: 2, moderate: 3, heavy: 4, 'very-heavy': 5 } as const;
@@ -15,7 +15,7 @@ const VENT_STATE = {
   sealed: 'sealed',
 } as const;
 
-function vents(job: Job): airflow.CrawlVent[] {
+function vents(job: SurveyedJob): airflow.CrawlVent[] {
   return job.plan.vents.map((v) => {
     const gross = v.widthM * v.heightM * NET_SHARE;
     const state = v.state === undefined ? 'open' : VENT_STATE[v.state];
@@ -32,14 +32,14 @@ function vents(job: Job): airflow.CrawlVent[] {
 }
 
 /** True where the walls were air-sealed on purpose: a closed space whose vents are all sealed and whose door closes tight. */
-function isAirSealed(job: Job): boolean {
+function isAirSealed(job: SurveyedJob): boolean {
   const { plan, house } = job;
   const ventsShut = plan.vents.every((v) => v.state === 'sealed');
   const doorsTight = plan.doors.length > 0 && plan.doors.every((d) => d.weatherstripped === true);
   return house.spaceType === 'closed' && ventsShut && doorsTight;
 }
 
-function houseFacts(job: Job): airflow.HouseFacts {
+function houseFacts(job: SurveyedJob): airflow.HouseFacts {
   const { stories, heatedVolumeM3, yearBuilt, blowerDoorM3PerH50 } = job.house;
   return {
     ...(stories === undefined ? {} : { stories: Math.min(stories, 3) as airflow.Stories }),
@@ -52,7 +52,7 @@ function houseFacts(job: Job): airflow.HouseFacts {
 }
 
 /** Height of the outside walls that stands above outside grade, averaged over their length [m]; undefined where unknown. */
-function exposedHeightM(job: Job, space: SpaceGeometry): number | undefined {
+function exposedHeightM(job: SurveyedJob, space: SpaceGeometry): number | undefined {
   const known = job.plan.walls.filter(
     (w) => w.outdoors && w.heightM !== undefined && w.gradeAboveFloorM !== undefined,
   );
@@ -69,7 +69,7 @@ function exposedHeightM(job: Job, space: SpaceGeometry): number | undefined {
 }
 
 /** Facts of the space from which the engine makes its pressure network. */
-export function crawlFacts(job: Job, space: SpaceGeometry): airflow.CrawlFacts {
+export function crawlFacts(job: SurveyedJob, space: SpaceGeometry): airflow.CrawlFacts {
   const outdoors = new Set(space.engine.walls.filter((w) => w.outdoors).map((w) => w.edge.id));
   const faces = space.engine.outline.edges
     .filter((e) => outdoors.has(e.id))

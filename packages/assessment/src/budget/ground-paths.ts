@@ -1,5 +1,5 @@
 import { moisture } from '@undercroft/engine';
-import type { Ground, Job } from '@undercroft/record';
+import type { Ground, SurveyedJob } from '@undercroft/record';
 import type { GeometryResult } from '../assessment.ts';
 import { type Assumptions, measured } from '../assumptions.ts';
 
@@ -13,7 +13,7 @@ export interface GroundPaths {
 }
 
 /** The floor in parts of one condition each. */
-export function floorParts(job: Job, geometry: GeometryResult): Part[] {
+export function floorParts(job: SurveyedJob, geometry: GeometryResult): Part[] {
   return geometry.zones.flatMap(({ id, name, areaM2 }) => {
     const ground = id === 'elsewhere' ? job.plan.ground : job.plan.zones.find((z) => z.id === id)?.ground;
     return ground === undefined || areaM2 <= 0 ? [] : [{ id, name, areaM2, ground }];

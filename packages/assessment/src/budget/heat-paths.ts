@@ -1,5 +1,5 @@
 import { ground } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { SpaceGeometry } from '../geometry.ts';
 
 /** Depth whose undisturbed temperature the floor of a space is tied to [m]; rough, replaced by the hourly year. */
@@ -24,7 +24,7 @@ export interface HeatPaths {
 }
 
 /** Couplings of the space to house, outdoors and ground. */
-export function heatPaths(job: Job, space: SpaceGeometry, soil: ground.Soil): HeatPaths {
+export function heatPaths(job: SurveyedJob, space: SpaceGeometry, soil: ground.Soil): HeatPaths {
   const area = space.result.floorAreaM2;
   const walls = job.plan.walls.filter((w) => w.outdoors);
   const rsi =
@@ -39,7 +39,7 @@ export function heatPaths(job: Job, space: SpaceGeometry, soil: ground.Soil): He
 }
 
 /** Thermal class of the soil that the house stands on; average soil where nobody said. */
-export function soilOf(job: Job): ground.Soil {
+export function soilOf(job: SurveyedJob): ground.Soil {
   const key =
     job.house.soil === undefined
       ? 'average'

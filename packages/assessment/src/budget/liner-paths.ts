@@ -1,5 +1,5 @@
 import { moisture, geometry as shapes } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 
 /** Gap of a wall edge that has come loose, and round a pier that was not wrapped [m]: estimates of the trade, no source. */
@@ -22,14 +22,14 @@ export interface LinerPaths {
  * True where loose seams, edges and piers are not in the open share already: it was counted by area, or the liner is
  * called sealed, which speaks of none of them.
  */
-function openGroundLeavesThemOut(job: Job): boolean {
+function openGroundLeavesThemOut(job: SurveyedJob): boolean {
   const liner = job.plan.ground.liner;
   return (
     liner?.openAreaM2 !== undefined || liner?.openFraction !== undefined || liner?.workmanship === 'sealed'
   );
 }
 
-function seams(job: Job, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerSeam[] {
+function seams(job: SurveyedJob, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerSeam[] {
   return job.plan.seams.flatMap((seam) => {
     const lengthM = shapes.pathLengthM(seam.path);
     const untapedM = Math.max(0, lengthM - (seam.tapedM ?? 0));
@@ -62,7 +62,7 @@ function seams(job: Job, groundC: moisture.Band, assumptions: Assumptions): mois
   });
 }
 
-function edges(job: Job, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerGap[] {
+function edges(job: SurveyedJob, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerGap[] {
   return job.plan.walls
     .filter((w) => (w.linerLooseM ?? 0) > 0)
     .map((w) => ({
@@ -80,7 +80,7 @@ function edges(job: Job, groundC: moisture.Band, assumptions: Assumptions): mois
     }));
 }
 
-function piers(job: Job, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerGap[] {
+function piers(job: SurveyedJob, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerGap[] {
   const bare = job.plan.piers.filter((p) => p.wrapHeightM === 0 || p.wrapSealed === false);
   if (bare.length === 0) return [];
   const aroundM = bare.reduce((sum, p) => sum + 2 * (p.widthM + p.depthM), 0);
@@ -102,7 +102,7 @@ function piers(job: Job, groundC: moisture.Band, assumptions: Assumptions): mois
 }
 
 /** Seams, edges and piers of a liner whose open share leaves them out; otherwise the workmanship covers them. */
-export function linerPaths(job: Job, groundC: moisture.Band, assumptions: Assumptions): LinerPaths {
+export function linerPaths(job: SurveyedJob, groundC: moisture.Band, assumptions: Assumptions): LinerPaths {
   if (job.plan.ground.cover !== 'liner' || !openGroundLeavesThemOut(job))
     return { seams: [], edges: [], piers: [] };
   return {

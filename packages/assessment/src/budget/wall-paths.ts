@@ -1,9 +1,9 @@
 import { moisture } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { GeometryResult } from '../assessment.ts';
 import { type Assumptions, measured } from '../assumptions.ts';
 
-type WallFacts = Job['plan']['walls'][number];
+type WallFacts = SurveyedJob['plan']['walls'][number];
 
 export interface WallPaths {
   readonly dampMasonry: moisture.DampMasonry[];
@@ -52,7 +52,7 @@ export function wallPermeance(wall: WallFacts): number | undefined {
  * that looks dry only lets vapor through where soil stands behind it. Piers without a wrap wick like walls.
  */
 export function wallPaths(
-  job: Job,
+  job: SurveyedJob,
   geometry: GeometryResult,
   groundC: moisture.Band,
   assumptions: Assumptions,

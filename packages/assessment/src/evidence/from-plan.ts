@@ -1,4 +1,4 @@
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { GeometryResult } from '../assessment.ts';
 import type { Sample } from './sample.ts';
 
@@ -22,7 +22,7 @@ function samples(drawn: readonly Drawn[]): Sample[] {
   );
 }
 
-function ofLiner({ plan }: Job): Drawn[] {
+function ofLiner({ plan }: SurveyedJob): Drawn[] {
   const walls = plan.walls.filter((w) => w.outdoors || w.linerHeightM !== undefined);
   return [
     ...plan.seams.map((s): Drawn => ['seamLapWidthM', s.id, s.lapM, 'lap of a drawn seam']),
@@ -53,7 +53,7 @@ function ofLiner({ plan }: Job): Drawn[] {
 const inNanograms = (kgPerM2SPa: number | undefined) =>
   kgPerM2SPa === undefined ? undefined : kgPerM2SPa * 1e12;
 
-function ofSpace({ plan, house }: Job, geometry: GeometryResult): Drawn[] {
+function ofSpace({ plan, house }: SurveyedJob, geometry: GeometryResult): Drawn[] {
   const vented = house.spaceType === 'vented';
   const knownVents =
     plan.vents.length > 0 && plan.vents.every((v) => v.netFreeAreaM2 !== undefined || v.state === 'sealed');
@@ -99,7 +99,7 @@ function ofSpace({ plan, house }: Job, geometry: GeometryResult): Drawn[] {
   ];
 }
 
-function ofWater({ plan }: Job): Drawn[] {
+function ofWater({ plan }: SurveyedJob): Drawn[] {
   const sumps = plan.equipment.filter((e) => e.kind === 'sump');
   return [
     ...sumps.map((s): Drawn => ['sumpDiameterM', s.id, s.diameterM, 'basin']),
@@ -122,12 +122,12 @@ function ofWater({ plan }: Job): Drawn[] {
 }
 
 /** Everything the drawing shows that a criterion asks for. */
-export function samplesOfPlan(job: Job, geometry: GeometryResult): Sample[] {
+export function samplesOfPlan(job: SurveyedJob, geometry: GeometryResult): Sample[] {
   return samples([...ofLiner(job), ...ofSpace(job, geometry), ...ofWater(job)]);
 }
 
 /** Items of which each needs a sample of its own before a criterion about them can be met: one wrapped pier is not all. */
-export function itemsToShow({ plan }: Job): Readonly<Record<string, readonly string[]>> {
+export function itemsToShow({ plan }: SurveyedJob): Readonly<Record<string, readonly string[]>> {
   const piers = plan.piers.map((p) => p.id);
   const walls = plan.walls.filter((w) => w.outdoors).map((w) => w.id);
   const sumps = plan.equipment.filter((e) => e.kind === 'sump').map((e) => e.id);

@@ -1,10 +1,10 @@
 import { psychrometrics } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { corrected } from '../readings/wood.ts';
 import type { Sample } from './sample.ts';
 
 /** What the surveyor measured or answered by the engine's name of the quantity. */
-export function samplesOfObservations(job: Job): Sample[] {
+export function samplesOfObservations(job: SurveyedJob): Sample[] {
   return job.readings.observations.map((o) => ({
     id: o.id,
     quantity: o.quantity,
@@ -23,7 +23,7 @@ export function samplesOfObservations(job: Job): Sample[] {
 }
 
 /** Pin readings as corrected moisture contents, each with its doubt. */
-export function samplesOfWood(job: Job): Sample[] {
+export function samplesOfWood(job: SurveyedJob): Sample[] {
   return job.readings.wood.map((reading) => {
     const { moistureContent, low, high } = corrected(reading);
     return {
@@ -45,7 +45,7 @@ export function samplesOfWood(job: Job): Sample[] {
 
 /** How far each measured surface stands above the dew point of the mean air of the space [K]. */
 export function samplesOfSurfaces(
-  job: Job,
+  job: SurveyedJob,
   crawlHumidityRatio: number | undefined,
   pressurePa: number,
 ): Sample[] {

@@ -1,5 +1,5 @@
 import { criteria } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 
 type Facts = { -readonly [K in keyof criteria.JobFacts]: criteria.JobFacts[K] };
 
@@ -12,9 +12,9 @@ function yesIfAll(values: readonly (boolean | undefined)[]): boolean | undefined
 }
 
 /** Facts that the drawing of the space settles. */
-function factsOfPlan(job: Job): Facts {
+function factsOfPlan(job: SurveyedJob): Facts {
   const { plan, house } = job;
-  const of = (kind: Job['plan']['equipment'][number]['kind']) =>
+  const of = (kind: SurveyedJob['plan']['equipment'][number]['kind']) =>
     plan.equipment.filter((e) => e.kind === kind);
   const covers = [plan.ground.cover, ...plan.zones.map((z) => z.ground.cover)];
   const lined = covers.includes('liner');
@@ -74,7 +74,7 @@ function factsOfPlan(job: Job): Facts {
 /** 0.1 perm in SI: the limit of a Class I vapor retarder (IRC R702.7, class bands as read; 1 perm = 57.2135 ng/(s·m²·Pa)). */
 const CLASS_I_KG_PER_M2_S_PA = 5.72135e-12;
 
-function factsOfHouse(job: Job): Facts {
+function factsOfHouse(job: SurveyedJob): Facts {
   const { house } = job;
   const zone = house.climateZone;
   const digit = zone?.[0] as Facts['climateZone'];
@@ -99,7 +99,7 @@ function factsOfHouse(job: Job): Facts {
 }
 
 /** Facts that follow from what was observed. */
-function factsOfObservations(job: Job): Facts {
+function factsOfObservations(job: SurveyedJob): Facts {
   const yes = (quantity: string) =>
     job.readings.observations.some((o) => o.quantity === quantity && o.value === true) || undefined;
   return {
@@ -112,7 +112,7 @@ function factsOfObservations(job: Job): Facts {
 }
 
 /** Answers that the surveyor gave by name; one that the engine does not know, or whose value it does not allow, is reported. */
-function factsOfAnswers(job: Job, unknown: (question: string) => void): Facts {
+function factsOfAnswers(job: SurveyedJob, unknown: (question: string) => void): Facts {
   const facts: Record<string, unknown> = {};
   for (const { question, answer } of job.readings.answers) {
     if (question in criteria.facts && criteria.isFactValue(question as criteria.FactKey, answer))
@@ -126,7 +126,7 @@ function factsOfAnswers(job: Job, unknown: (question: string) => void): Facts {
  * What is known about a job for deciding which criteria apply. What a person answered outright wins over what the drawing
  * implies. A fact that nothing settles stays unknown.
  */
-export function jobFacts(job: Job, unknownAnswer: (question: string) => void): criteria.JobFacts {
+export function jobFacts(job: SurveyedJob, unknownAnswer: (question: string) => void): criteria.JobFacts {
   const layers = [
     factsOfPlan(job),
     factsOfHouse(job),

@@ -1,5 +1,5 @@
 import type { dehumidifier } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { ratedAt80F } from './machines.ts';
@@ -19,7 +19,7 @@ export interface ChosenMachine {
 
 /** The smallest machine of the list that holds the steady load; one just large enough where the list has none. */
 export function chooseMachine(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   load: dehumidifier.DesignLoad,
   sizing: dehumidifier.Sizing,

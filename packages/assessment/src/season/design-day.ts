@@ -1,5 +1,5 @@
 import { climate, type season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import { airExchange } from '../budget/air-exchange.ts';
 import { type Conditions, houseAt, houseHumidity } from '../budget/conditions.ts';
@@ -54,7 +54,7 @@ export function designDay(
   assumptions: Assumptions,
 ): Conditions {
   const { weather } = site;
-  const job: Job = state.job;
+  const job: SurveyedJob = state.job;
   const day = mostHumidDay(weather);
   const outdoorC = dayMean(weather.temperatureC, day);
   const pressurePa = dayMean(weather.pressurePa, day);

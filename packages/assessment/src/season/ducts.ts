@@ -1,5 +1,5 @@
 import { type season, geometry as shapes, units } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
 
 /** Duct insulation where nobody looked: R-4 (common practice) [m²·K/W]. */
@@ -11,7 +11,7 @@ const USUAL_RSI = { value: 0.7, low: 0.3, high: 1.4, unit: 'm²·K/W' } as const
 const LEAK_M3_PER_S_M2 =
   (units.convert(48, 'cfm', 'm3/s') / units.convert(100, 'ft2', 'm2')) * (25 / 249.089) ** 0.65;
 
-type Duct = Job['plan']['ducts'][number];
+type Duct = SurveyedJob['plan']['ducts'][number];
 
 function surfaceM2({ path, widthM, heightM }: Duct): number {
   const around = heightM === undefined ? Math.PI * widthM : 2 * (widthM + heightM);
@@ -42,7 +42,7 @@ function supplyLeak(ducts: readonly Duct[], assumptions: Assumptions): number {
 
 /** Supply and return ducts in the space as the year takes them. */
 export function seasonDucts(
-  job: Job,
+  job: SurveyedJob,
   base: season.SeasonDucts,
   assumptions: Assumptions,
 ): season.SeasonDucts {

@@ -1,5 +1,5 @@
 import { moisture, type season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import { floorParts, groundPaths } from '../budget/ground-paths.ts';
 import { linerPaths } from '../budget/liner-paths.ts';
@@ -38,7 +38,7 @@ function oneSeam(seams: readonly moisture.LinerSeam[]): season.SeasonGroundCover
  * open ground of the part that has the most liner.
  */
 export function groundCover(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   assumptions: Assumptions,
 ): season.SeasonGroundCover {

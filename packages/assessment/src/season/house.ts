@@ -1,5 +1,5 @@
 import type { season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
 import { houseAt } from '../budget/conditions.ts';
 import { BARE_FLOOR_W_PER_M2K, withInsulation } from '../budget/heat-paths.ts';
@@ -14,7 +14,7 @@ const UNCOOLED_HUMIDITY = 0.9;
 const COLD_C = 0;
 const WARM_C = 30;
 
-function summerHumidity(job: Job, assumptions: Assumptions): number {
+function summerHumidity(job: SurveyedJob, assumptions: Assumptions): number {
   if (job.house.cooled === false) return UNCOOLED_HUMIDITY;
   const known = job.house.indoorRelativeHumidity;
   if (known !== undefined) return known;
@@ -38,7 +38,7 @@ function summerHumidity(job: Job, assumptions: Assumptions): number {
 
 /** The house above as the year takes it. */
 export function seasonHouse(
-  job: Job,
+  job: SurveyedJob,
   base: season.SeasonHouse,
   warmMonthsMeanC: number,
   assumptions: Assumptions,

@@ -1,5 +1,5 @@
 import { dehumidifier, type season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
 import { type Equipment, runningDehumidifiers, type SpaceFan, type SpaceState } from './space-state.ts';
 import { heldHumidity } from './target.ts';
@@ -33,7 +33,7 @@ function distanceM(a: Equipment['at'], b: Equipment['at']): number {
 }
 
 /** (off − mean)/(off − intake) from readings of one visit with a machine running; undefined where too few were taken. */
-function planFromReadings(job: Job, machine: Equipment): Figures | undefined {
+function planFromReadings(job: SurveyedJob, machine: Equipment): Figures | undefined {
   const crawl = job.readings.air.filter((r) => r.where === 'crawl');
   const near = crawl.filter((r) => r.place.at !== undefined && distanceM(r.place.at, machine.at) <= INTAKE_M);
   if (near.length === 0 || near.length === crawl.length) return undefined;

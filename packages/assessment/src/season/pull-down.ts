@@ -1,5 +1,5 @@
 import { dehumidifier, type season, wood } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { corrected } from '../readings/wood.ts';
@@ -7,13 +7,13 @@ import { corrected } from '../readings/wood.ts';
 /** Joists of usual lumber hold most of the water [m]. */
 const JOIST_M = 0.038;
 
-function meanRead(job: Job): number | undefined {
+function meanRead(job: SurveyedJob): number | undefined {
   const read = job.readings.wood.map((r) => corrected(r).moistureContent);
   return read.length === 0 ? undefined : read.reduce((sum, m) => sum + m, 0) / read.length;
 }
 
 /** Face of walls that look damp or wet [m²]. */
-function wetWallM2(job: Job, space: SpaceGeometry): number {
+function wetWallM2(job: SurveyedJob, space: SpaceGeometry): number {
   return job.plan.walls
     .filter((w) => w.outdoors && (w.dampness === 'damp' || w.dampness === 'wet'))
     .reduce((sum, wall) => {
@@ -27,7 +27,7 @@ function wetWallM2(job: Job, space: SpaceGeometry): number {
  * @param found the year as found: its wettest month stands in where no wood was read
  */
 export function pullDownOf(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   timber: season.SeasonCase['wood'],
   found: season.SeasonResult,

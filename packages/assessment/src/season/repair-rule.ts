@@ -1,8 +1,8 @@
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { Equipment, SpaceState } from './space-state.ts';
 
 /** A kind of repair that the record knows. */
-export type RepairKey = Job['design']['repairs'][number]['repair'];
+export type RepairKey = SurveyedJob['design']['repairs'][number]['repair'];
 
 /** What a repair needs that the record of the space does not hold. */
 export interface RepairGiven {

@@ -1,10 +1,10 @@
 import { geometry as shapes } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { RepairRule } from './repair-rule.ts';
 import { type SpaceState, withPlan } from './space-state.ts';
 
-type Ground = Job['plan']['ground'];
-type Wall = Job['plan']['walls'][number];
+type Ground = SurveyedJob['plan']['ground'];
+type Wall = SurveyedJob['plan']['walls'][number];
 
 /** A liner that is turned up the wall goes at least this far (6 in; residential code R408.3, from memory) [m]. */
 const TURN_UP_M = 0.1524;

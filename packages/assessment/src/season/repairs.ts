@@ -1,4 +1,4 @@
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { RepairGiven, RepairKey, RepairRule } from './repair-rule.ts';
 import { GROUND_REPAIRS } from './repairs-ground.ts';
 import { MACHINE_REPAIRS } from './repairs-machines.ts';
@@ -19,7 +19,7 @@ export interface ChosenRepair {
 }
 
 /** Repairs of the job that were chosen, in its order; a kind that was chosen twice is done once, for both prices. */
-export function chosenRepairs(job: Job): ChosenRepair[] {
+export function chosenRepairs(job: SurveyedJob): ChosenRepair[] {
   const byKind = new Map<RepairKey, RepairMeaning>();
   for (const { id, repair, chosen, priceCents } of job.design.repairs) {
     if (!chosen) continue;

@@ -1,11 +1,11 @@
 import type { Notice, season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { SeasonCaseResult } from './season-assessment.ts';
 import type { SpaceState } from './space-state.ts';
 import { targetNotices } from './target.ts';
 
 /** Water from things that no repair of the list moves. */
-function leftIn(job: Job, final: season.SeasonCase): Notice[] {
+function leftIn(job: SurveyedJob, final: season.SeasonCase): Notice[] {
   if (final.otherWaterKgPerDay === 0 || job.design.repairs.every((r) => !r.chosen)) return [];
   return [
     {
@@ -34,7 +34,7 @@ function wetterAlone(cases: readonly SeasonCaseResult[]): Notice[] {
 
 /** What a reader of the years must know. */
 export function seasonNotices(
-  job: Job,
+  job: SurveyedJob,
   final: season.SeasonCase,
   state: SpaceState,
   cases: readonly SeasonCaseResult[],

@@ -1,5 +1,5 @@
 import { season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { Assumptions } from '../assumptions.ts';
 import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
@@ -34,7 +34,7 @@ export interface SeasonRequest {
  * @param later notes what is assumed of the repaired space
  */
 function foundAndSized(
-  job: Job,
+  job: SurveyedJob,
   repairs: readonly ChosenRepair[],
   shared: CaseGround,
   ofFound: Assumptions,
@@ -66,7 +66,7 @@ function foundAndSized(
 
 /** The space through a year: as found, with each repair, with all, with a failure; sizing, ranking and chances. */
 export function assessSeason(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   chosen: ChosenClimate,
   assumptions: Assumptions,

@@ -1,5 +1,5 @@
 import { dehumidifier, psychrometrics, type season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import { budgetInput } from '../budget/budgets.ts';
 import type { Conditions } from '../budget/conditions.ts';
@@ -30,7 +30,7 @@ export interface Sized {
   readonly machine?: Equipment;
 }
 
-function listed(job: Job): (dehumidifier.ListedMachine & { readonly from: MachineChoice['from'] })[] {
+function listed(job: SurveyedJob): (dehumidifier.ListedMachine & { readonly from: MachineChoice['from'] })[] {
   const own = job.design.machines.map((m) => ({
     id: m.id,
     name: m.name,

@@ -1,5 +1,5 @@
 import { ground, type season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
 import { soilOf } from '../budget/heat-paths.ts';
 
@@ -7,7 +7,11 @@ import { soilOf } from '../budget/heat-paths.ts';
 const SCATTER = 1.5;
 
 /** Soil column of the space: its class, in the layers of the engine's default. */
-export function seasonSoil(job: Job, base: season.SeasonSoil, assumptions: Assumptions): season.SeasonSoil {
+export function seasonSoil(
+  job: SurveyedJob,
+  base: season.SeasonSoil,
+  assumptions: Assumptions,
+): season.SeasonSoil {
   const soil = soilOf(job);
   const usual = soil.conductivityWPerMK;
   const conductivityWPerMK = assumptions.band(

@@ -1,7 +1,7 @@
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 
 /** A piece of equipment as the record has it. */
-export type Equipment = Job['plan']['equipment'][number];
+export type Equipment = SurveyedJob['plan']['equipment'][number];
 
 /** A fan that moves the air of the space without drying it. */
 export interface SpaceFan {
@@ -13,7 +13,7 @@ export interface SpaceFan {
 
 /** A space as it stands or would stand after repairs: the record, and what the record has no field for. */
 export interface SpaceState {
-  readonly job: Job;
+  readonly job: SurveyedJob;
   /** Rim, sill, wall and penetrations air-sealed on purpose. */
   readonly wallsSealed: boolean;
   /** Holes through the floor sealed on purpose. */
@@ -26,7 +26,7 @@ export interface SpaceState {
 const FANS: ReadonlySet<Equipment['kind']> = new Set(['circulating-fan', 'exhaust-fan', 'soil-gas-fan']);
 
 /** The space as the survey found it. Machines and fans that stand still are left out of what runs. */
-export function asFound(job: Job): SpaceState {
+export function asFound(job: SurveyedJob): SpaceState {
   const fans = job.plan.equipment
     .filter((e) => FANS.has(e.kind) && e.running !== false)
     .map(
@@ -40,16 +40,16 @@ export function asFound(job: Job): SpaceState {
 }
 
 /** The state with another drawing of the space. */
-export function withPlan(state: SpaceState, change: Partial<Job['plan']>): SpaceState {
+export function withPlan(state: SpaceState, change: Partial<SurveyedJob['plan']>): SpaceState {
   return { ...state, job: { ...state.job, plan: { ...state.job.plan, ...change } } };
 }
 
 /** The state with other facts of the house. */
-export function withHouse(state: SpaceState, change: Partial<Job['house']>): SpaceState {
+export function withHouse(state: SpaceState, change: Partial<SurveyedJob['house']>): SpaceState {
   return { ...state, job: { ...state.job, house: { ...state.job.house, ...change } } };
 }
 
 /** Dehumidifiers that run. */
-export function runningDehumidifiers(job: Job): Equipment[] {
+export function runningDehumidifiers(job: SurveyedJob): Equipment[] {
   return job.plan.equipment.filter((e) => e.kind === 'dehumidifier' && e.running !== false);
 }

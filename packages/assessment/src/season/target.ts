@@ -1,5 +1,5 @@
 import type { Notice } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { runningDehumidifiers } from './space-state.ts';
 
 /** Humidity that a dehumidifier can be asked to hold. */
@@ -12,7 +12,7 @@ export function heldHumidity(asked: number): number {
 }
 
 /** Says which humidity was asked for that no machine holds. */
-export function targetNotices(job: Job): Notice[] {
+export function targetNotices(job: SurveyedJob): Notice[] {
   const asked = [
     ['Target of the design', job.design.targetRelativeHumidity] as const,
     ...runningDehumidifiers(job).flatMap((e) =>

@@ -1,11 +1,11 @@
 import type { season } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import { BARE_WALL_W_PER_M2K, withInsulation } from '../budget/heat-paths.ts';
 import { wallPaths, wallPermeance } from '../budget/wall-paths.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 
-type WallFacts = Job['plan']['walls'][number];
+type WallFacts = SurveyedJob['plan']['walls'][number];
 
 /** Bare block or concrete against soil (building handbooks, from memory) [W/(m²·K)]. */
 const BARE_BELOW_W_PER_M2K = 1.2;
@@ -21,7 +21,7 @@ interface WallStrip {
   readonly belowM: number;
 }
 
-function strips(job: Job, space: SpaceGeometry, assumptions: Assumptions): WallStrip[] {
+function strips(job: SurveyedJob, space: SpaceGeometry, assumptions: Assumptions): WallStrip[] {
   return space.engine.walls
     .filter((w) => w.outdoors)
     .map(({ edge, heightM }) => {
@@ -50,7 +50,7 @@ function aboveGradeVapor({ facts, lengthM, aboveM, belowM }: WallStrip): number 
 
 /** Rising damp of all walls as one wall of the same wetted length. */
 function oneCapillaryWall(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   assumptions: Assumptions,
   none: season.SeasonWalls['capillary'],
@@ -79,7 +79,7 @@ function oneCapillaryWall(
 
 /** Foundation walls as the year takes them; its one permeance is the mean over all outside walls. */
 export function seasonWalls(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   base: season.SeasonWalls,
   assumptions: Assumptions,

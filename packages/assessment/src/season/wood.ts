@@ -1,5 +1,5 @@
 import { season, geometry as shapes } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { SurveyedJob } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
 import { BARE_FLOOR_W_PER_M2K } from '../budget/heat-paths.ts';
 import type { SpaceGeometry } from '../geometry.ts';
@@ -20,7 +20,7 @@ interface Timber {
   readonly massKg: number;
 }
 
-function joistsOf(job: Job, floorM2: number, base: Timber): Timber {
+function joistsOf(job: SurveyedJob, floorM2: number, base: Timber): Timber {
   const [joists] = job.plan.joists;
   if (joists === undefined) return base;
   const { spacingM, depthM } = joists;
@@ -29,7 +29,10 @@ function joistsOf(job: Job, floorM2: number, base: Timber): Timber {
   return { areaM2: perM2 * floorM2, massKg: massPerM2 * floorM2 };
 }
 
-function girdersOf(job: Job, base: Timber & { readonly coreDays: number }): Timber & { coreDays: number } {
+function girdersOf(
+  job: SurveyedJob,
+  base: Timber & { readonly coreDays: number },
+): Timber & { coreDays: number } {
   const { girders } = job.plan;
   const lengths = girders.map((g) => shapes.pathLengthM([g.from, g.to]));
   const lengthM = lengths.reduce((sum, l) => sum + l, 0);
@@ -45,7 +48,7 @@ function girdersOf(job: Job, base: Timber & { readonly coreDays: number }): Timb
 
 /** Framing as the year takes it: sizes of the drawing where they are there, usual ones elsewhere. */
 export function seasonWood(
-  job: Job,
+  job: SurveyedJob,
   space: SpaceGeometry,
   floorUWPerM2K: number,
   assumptions: Assumptions,

@@ -1,14 +1,22 @@
-import { DEMO_JOBS, type Job, type JobInput, readJob } from '@undercroft/record';
+import {
+  DEMO_JOBS,
+  isSurveyed,
+  type Job,
+  type JobInput,
+  readJob,
+  type SurveyedJob,
+} from '@undercroft/record';
 
 /** A demo job, checked. */
-export function demoJob(name: string): Job {
+export function demoJob(name: string): SurveyedJob {
   const found = DEMO_JOBS.find((d) => d.name === name);
   return checked(found?.job as JobInput);
 }
 
-function checked(input: JobInput): Job {
+function checked(input: JobInput): SurveyedJob {
   const read = readJob(input);
   if (!read.ok) throw new Error(JSON.stringify(read.issues, null, 1));
+  if (!isSurveyed(read.job)) throw new Error('a job without walls');
   return read.job;
 }
 
@@ -22,7 +30,7 @@ export function plainJob(
   ground: NonNullable<JobInput['plan']>['ground'],
   repairs: readonly (Repair | { repair: Repair; priceCents: number })[] = [],
   more: { readonly vents?: number; readonly machines?: NonNullable<JobInput['design']>['machines'] } = {},
-): Job {
+): SurveyedJob {
   const corners = [
     { id: 's', at: { xM: 0, yM: 0 } },
     { id: 'e', at: { xM: 12, yM: 0 } },
@@ -31,7 +39,7 @@ export function plainJob(
   ];
   return checked({
     format: 'undercroft-job',
-    version: 1,
+    version: 2,
     id: 'plain',
     header: { title: 'Plain space', climateStation: 'greensboro_nc' },
     house: {

@@ -9,7 +9,7 @@ const visit = { when: '2026-08-12T08:40:00-04:00', who: 'Ruth Castellane' };
  */
 export const doubtedLiner: JobInput = {
   format: 'undercroft-job',
-  version: 1,
+  version: 2,
   id: 'demo-doubted-liner',
   header: {
     title: 'Weir Street 212: second opinion on a two-year-old liner',

@@ -9,7 +9,7 @@ const visit = { when: '2026-07-21T10:15:00-04:00', who: 'Ines Okafor-Lund' };
  */
 export const neglectedVented: JobInput = {
   format: 'undercroft-job',
-  version: 1,
+  version: 2,
   id: 'demo-neglected-vented',
   header: {
     title: 'Tannery Lane 9: musty floor, cupped boards',

@@ -6,7 +6,7 @@ const visit = { when: '2026-06-18T13:05:00-04:00', who: 'Anselm Voss-Reyes' };
 /** A closed space done well: it must pass. Invented in every name and figure. */
 export const soundClosed: JobInput = {
   format: 'undercroft-job',
-  version: 1,
+  version: 2,
   id: 'demo-sound-closed',
   header: {
     title: 'Quarry Rise 3: yearly visit, sound closed space',

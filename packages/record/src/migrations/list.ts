@@ -1,4 +1,5 @@
 import type { Migration } from './migration.ts';
+import { planMayWait } from './v1-plan-may-wait.ts';
 
-/** All migrations in order: the first one starts from version 1. Version 1 is the first, so there is none yet. */
-export const MIGRATIONS: readonly Migration[] = [];
+/** All migrations in order: the first one starts from version 1. */
+export const MIGRATIONS: readonly Migration[] = [planMayWait];

@@ -7,7 +7,7 @@ import { Id } from './scalars.ts';
 import { AcceptanceItem, BuildStep, Design, PriceLine, WatchEvent } from './works.ts';
 
 /** Version of the record that this code writes. Older ones are migrated, newer ones refused. */
-export const RECORD_VERSION = 1;
+export const RECORD_VERSION = 2;
 
 /** Everything people saw, said, measured and decided about one space. */
 export const Job = z.strictObject({

@@ -272,9 +272,10 @@ export const Seam = z.strictObject({
 const planFields = {
   /** Bearing of the plan's y axis [degrees clockwise from true north]. */
   northDeg: Bearing.default(0),
-  outline: Outline,
-  /** Condition of the floor wherever no zone says otherwise. */
-  ground: Ground,
+  /** Absent until the walls are drawn. */
+  outline: Outline.optional(),
+  /** Condition of the floor wherever no zone says otherwise; absent until someone has said. */
+  ground: Ground.optional(),
 };
 
 export const PlanFields = z.strictObject(planFields);

@@ -381,9 +381,9 @@ describe('the texts of an archive', () => {
       `undercroft.json.version: 2; at most 1; ${expected}`,
     );
     const [first, ...others] = smallLog();
-    const newer = linesOf([{ ...first, version: 2, tags: ['x'] }, ...others]);
+    const newer = linesOf([{ ...first, version: 3, tags: ['x'] }, ...others]);
     expect(refusal(archiveOf(newer))).toBe(
-      'entries.jsonl line 1.version: 2; a record version up to 1; open this job with a newer program',
+      'entries.jsonl line 1.version: 3; a record version up to 2; open this job with a newer program',
     );
   });
 

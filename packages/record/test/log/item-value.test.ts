@@ -140,20 +140,17 @@ describe('what the program does not know', () => {
     expect(log.size).toBe(START.length + 3);
   });
 
-  it('is no job without a header and a plan', () => {
+  it('is no job without a header', () => {
     expect(new JobLog('small').fold()).toEqual({
       job: null,
-      issues: [
-        { path: 'header', found: 'nothing', expected: 'a header with a title' },
-        { path: 'plan', found: 'nothing', expected: 'a plan with an outline and a ground' },
-      ],
+      issues: [{ path: 'header', found: 'nothing', expected: 'a header with a title' }],
     });
   });
 
   it('is refused when a newer program wrote it', () => {
     const log = new JobLog('small', START);
-    expect(() => log.add({ ...START[0], id: 'zz0000000-0000-foreign', version: 2 })).toThrow(
-      'entry zz0000000-0000-foreign is of record version 2; this program knows 1',
+    expect(() => log.add({ ...START[0], id: 'zz0000000-0000-foreign', version: 3 })).toThrow(
+      'entry zz0000000-0000-foreign is of record version 3; this program knows 2',
     );
     expect(log.size).toBe(START.length);
   });

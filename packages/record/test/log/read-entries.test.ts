@@ -31,8 +31,8 @@ describe('foreign entries', () => {
     [{ version: 0 }, 'entries[0].version: 0; a value above 0'],
     [{ version: 1.5 }, 'entries[0].version: 1.5; a whole number'],
     [
-      { version: 2, kind: 7, more: 1 },
-      'entries[0].version: 2; a record version up to 1; open this job with a newer program',
+      { version: 3, kind: 7, more: 1 },
+      'entries[0].version: 3; a record version up to 2; open this job with a newer program',
     ],
     [{ who: '' }, 'entries[0].who: ""; at least 1 characters'],
     [{ deviceTime: '2031-05-14 09:20' }, 'entries[0].deviceTime: "2031-05-14 09:20"; a time like'],

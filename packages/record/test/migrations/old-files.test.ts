@@ -40,9 +40,9 @@ describe('a job of version 1', () => {
   });
 
   it('that says it is of a newer version is refused for that alone, and not written to', () => {
-    const raw = frozen({ ...JSON.parse(text), version: 2, header: null, weather: ['x'] });
-    const expected = 'at most 1; this job was written by a newer program and is left untouched';
-    expect(readJob(raw)).toEqual({ ok: false, issues: [{ path: 'version', found: '2', expected }] });
+    const raw = frozen({ ...JSON.parse(text), version: 3, header: null, weather: ['x'] });
+    const expected = 'at most 2; this job was written by a newer program and is left untouched';
+    expect(readJob(raw)).toEqual({ ok: false, issues: [{ path: 'version', found: '3', expected }] });
     expect(readJob({ ...raw, version: 1e300 })).toMatchObject({ issues: [{ path: 'version', expected }] });
   });
 });
@@ -90,5 +90,19 @@ describe('an archive of version 1', () => {
     expect([...blobs.values()].map((bytes) => bytes.length)).toEqual([640]);
     expect(missingBlobs).toEqual(['c0ffee'.padEnd(64, '0')]);
     expect(warnings).toEqual([]);
+  });
+});
+
+describe('a job and an archive of version 2', () => {
+  it('may stand without walls and ground', () => {
+    const read = readJobText(fixture('v2.job.json').toString('utf8'));
+    if (!read.ok) throw new Error(JSON.stringify(read.issues));
+    expect(read.job.plan).toMatchObject({ northDeg: 0, piers: [{ id: 'pier1', at: { xM: 2, yM: 1 } }] });
+    expect(read.job.plan.outline).toBeUndefined();
+    expect(read.job.readings.air).toMatchObject([{ relativeHumidity: 0.83 }]);
+    const opened = readArchive(fixture('v2.archive.zip'));
+    if (!opened.ok) throw new Error(JSON.stringify(opened.issues));
+    expect(opened.archive.job).toEqual(read.job);
+    expect(opened.archive.log.size).toBe(3);
   });
 });

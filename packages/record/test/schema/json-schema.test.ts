@@ -56,7 +56,7 @@ describe('the JSON Schema', () => {
 
   it('refuses what the reader refuses', () => {
     const [{ job }] = DEMO_JOBS;
-    expect(isJob({ ...job, version: 2 })).toBe(false);
+    expect(isJob({ ...job, version: 3 })).toBe(false);
     expect(isJob({ ...job, color: 'red' })).toBe(false);
     expect(isJob({ ...job, header: { title: 7 } })).toBe(false);
     expect(isJob({ ...job, plan: { ...job.plan, piers: [{ id: 'p1', at: { xM: 'far', yM: 0 } }] } })).toBe(

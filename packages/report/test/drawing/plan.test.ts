@@ -40,7 +40,7 @@ describe.each(DEMO_NAMES)('the plan of %s', (name) => {
     const written = textsIn(layer(sheet, 'dimensions'));
     const { outline } = job.plan;
     const expected =
-      outline.kind === 'traverse'
+      outline?.kind === 'traverse'
         ? outline.legs.map((l) => units.formatFeetInches(l.length.nm * 1e-9))
         : assessment.geometry.edges.map((e) => units.formatFeetInches(e.lengthM));
     expect([...written].sort()).toEqual([...expected].sort());

@@ -1,4 +1,5 @@
 import type { CriterionResult, Verdict } from '@undercroft/assessment';
+import { isSurveyed } from '@undercroft/record';
 import { useState } from 'react';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
@@ -18,7 +19,7 @@ export function Answer({ view, result, place }: QuestionProps) {
   const say = useTexts(faultsTexts);
   const common = useTexts(commonTexts);
   const { assessment } = result;
-  if (view.job === null) return <p>{say('noJob')}</p>;
+  if (view.job === null || !isSurveyed(view.job)) return <p>{say('noJob')}</p>;
   if (assessment === null) {
     return result.reason === undefined ? (
       <p className="soft">{common('computing')}</p>

@@ -1,5 +1,5 @@
 import { units } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { Ground } from '@undercroft/record';
 import type { ColorName } from '../../look/tokens.ts';
 import type { Item, Spot } from '../display-list.ts';
 import { area } from '../display-list.ts';
@@ -7,8 +7,6 @@ import { hatchLines, speckle } from '../hatch.ts';
 import { boxAt, boxOf, isInside } from '../polygon.ts';
 import { breakText } from '../text-width.ts';
 import { dashed, LETTERING, letterNear, type PlanView, pen } from './view.ts';
-
-type Ground = Job['plan']['ground'];
 
 interface Cover {
   readonly key: string;

@@ -1,5 +1,5 @@
 import type { Assessment } from '@undercroft/assessment';
-import type { Job, Point } from '@undercroft/record';
+import { isSurveyed, type Job, type Point, type SurveyedJob } from '@undercroft/record';
 import type { ColorName } from '../../look/tokens.ts';
 import type { Item, Spot, Stroke, TextItem } from '../display-list.ts';
 import { line } from '../display-list.ts';
@@ -10,7 +10,7 @@ import { Legend } from './legend.ts';
 
 /** What every part of the plan is drawn with. */
 export interface PlanView {
-  readonly job: Job;
+  readonly job: SurveyedJob;
   readonly assessment: Assessment;
   /** Drawing units per meter. */
   readonly scale: number;
@@ -28,11 +28,13 @@ export interface PlanView {
 /** Ordinary lettering, in units; small lettering is never under 6.5 points on Letter paper. */
 export const LETTERING = { ordinary: 7.2, small: 6.6 } as const;
 
+/** @throws RangeError for a job without walls or ground, of which there can be no assessment either */
 export function planView(
   job: Job,
   assessment: Assessment,
   placed: { readonly scale: number; readonly origin: Spot; readonly frame: Box; readonly unit: number },
 ): PlanView {
+  if (!isSurveyed(job)) throw new RangeError('a job without walls or ground has no plan to draw');
   const { scale, origin, frame, unit } = placed;
   const toSheet = (p: Point): Spot => ({ x: origin.x + p.xM * scale, y: origin.y - p.yM * scale });
   return {
