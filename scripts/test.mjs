@@ -1,9 +1,10 @@
-// Everything that must hold before a change is good: format, types, arrows, unused code, tests.
+// Everything that must hold before a change is good: format, types, arrows, unused code, tests, tests in a browser.
 // Ends with one line "N passed, N failed".
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { ensureChromium } from './ensure-chromium.mjs';
 
 let passed = 0;
 let failed = 0;
@@ -24,27 +25,38 @@ check('unused code and dependencies', 'npx', ['knip']);
 if (!process.env.UNDERCROFT_SHARED) {
   console.log('NOTE: UNDERCROFT_SHARED is not set: the suites over shared reference data do not run.');
 }
-const report = join(mkdtempSync(join(tmpdir(), 'undercroft-test-')), 'vitest.json');
-const vitest = spawnSync(
-  'npx',
-  ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile=${report}`],
-  {
-    stdio: 'inherit',
-  },
-);
-try {
-  const result = JSON.parse(readFileSync(report, 'utf8'));
-  passed += result.numPassedTests;
-  failed += result.numFailedTests;
-  const emptySuites = result.testResults.filter(
-    (s) => s.status === 'failed' && s.assertionResults.length === 0,
+/** Runs a suite and counts its tests; a suite that ran none, or died, counts as failed. */
+function suite(name, args, env = {}) {
+  const report = join(mkdtempSync(join(tmpdir(), 'undercroft-test-')), 'vitest.json');
+  const vitest = spawnSync(
+    'npx',
+    ['vitest', 'run', ...args, '--reporter=default', '--reporter=json', `--outputFile=${report}`],
+    { stdio: 'inherit', env: { ...process.env, ...env } },
   );
-  failed += emptySuites.length;
-  // Errors outside any test, such as an unhandled rejection, end vitest with another code than 0.
-  if (failed === 0 && (vitest.status !== 0 || result.numPassedTests === 0)) failed += 1;
-} catch {
-  console.error('The test run left no report: it did not finish.');
+  try {
+    const result = JSON.parse(readFileSync(report, 'utf8'));
+    const empty = result.testResults.filter((s) => s.status === 'failed' && s.assertionResults.length === 0);
+    const faults = result.numFailedTests + empty.length;
+    passed += result.numPassedTests;
+    failed += faults;
+    // Errors outside any test, such as an unhandled rejection, end vitest with another code than 0.
+    if (faults === 0 && (vitest.status !== 0 || result.numPassedTests === 0)) failed += 1;
+  } catch {
+    console.error(`${name}: the run left no report: it did not finish.`);
+    failed += 1;
+  }
+}
+
+suite('tests', []);
+
+const chromium = ensureChromium();
+if (chromium.path === undefined) {
+  console.error(`FAIL tests in a browser: ${chromium.fault}`);
   failed += 1;
+} else {
+  suite('tests in a browser', ['--root', 'packages/app', '--config', 'vitest.browser.config.ts'], {
+    UNDERCROFT_CHROMIUM: chromium.path,
+  });
 }
 console.log(`${passed} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);
