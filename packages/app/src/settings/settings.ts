@@ -10,6 +10,8 @@ export interface Settings {
   readonly textSize: 'usual' | 'larger' | 'largest';
   /** Name of the surveyor, who stands in every entry. */
   readonly name: string;
+  /** The stop at which the tour stands; `offer` until it was taken or declined, `off` afterward. */
+  readonly tour: 'offer' | 'off' | number;
 }
 
 const KEY = 'undercroft.settings';
@@ -21,6 +23,7 @@ const FIRST: Settings = {
   units: 'us',
   textSize: 'usual',
   name: '',
+  tour: 'offer',
 };
 
 const ALLOWED: { readonly [K in keyof Settings]?: readonly Settings[K][] } = {
@@ -44,6 +47,8 @@ export function readSettings(text: string | null): Settings {
     if ((allowed as readonly unknown[]).includes(raw[key])) settings[key] = raw[key];
   }
   if (typeof raw.name === 'string') settings.name = raw.name.slice(0, 200);
+  const { tour } = raw;
+  if (tour === 'off' || (Number.isInteger(tour) && (tour as number) >= 0)) settings.tour = tour;
   return settings as unknown as Settings;
 }
 

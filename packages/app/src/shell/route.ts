@@ -5,6 +5,7 @@ import { isQuestionKey, type QuestionKey } from './question-keys.ts';
 export type Route =
   | { readonly screen: 'jobs' }
   | { readonly screen: 'settings' }
+  | { readonly screen: 'help' }
   | { readonly screen: 'calculators'; readonly name?: string }
   | {
       readonly screen: 'job';
@@ -20,7 +21,7 @@ export function parseRoute(hash: string): Route {
     .replace(/^#?\/?/, '')
     .split('/')
     .map(decoded);
-  if (screen === 'settings') return { screen };
+  if (screen === 'settings' || screen === 'help') return { screen };
   if (screen === 'calculators') return parts[0] ? { screen, name: parts[0] } : { screen };
   if (screen === 'job' && parts[0]) {
     const [id, question, place] = parts;

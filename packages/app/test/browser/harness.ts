@@ -1,12 +1,14 @@
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 
 const root = fileURLToPath(new URL('../../../..', import.meta.url));
-const app = join(root, 'packages/app');
+/** Folder of the app's package. */
+export const appFolder = join(root, 'packages/app');
 
 /** The browser of the environment, else the system's, else the one of the test library. */
 function browserPath(): string | undefined {
@@ -27,7 +29,7 @@ const FLAGS = [
 
 /** Builds the app once, unless `UNDERCROFT_APP_BUILT` says that it is built. */
 export function buildApp(): void {
-  if (process.env.UNDERCROFT_APP_BUILT && existsSync(join(app, 'dist/index.html'))) return;
+  if (process.env.UNDERCROFT_APP_BUILT && existsSync(join(appFolder, 'dist/index.html'))) return;
   const built = spawnSync('npm', ['run', '--silent', 'build', '-w', '@undercroft/app'], {
     cwd: root,
     encoding: 'utf8',
@@ -116,6 +118,17 @@ export async function untilOffline(page: Page): Promise<void> {
     if (registration.active?.state !== 'activated') {
       await new Promise((done) => registration.active?.addEventListener('statechange', done, { once: true }));
     }
+  });
+}
+
+/** What axe finds against the page as it stands: rule and first element of each. */
+export async function axeFaults(page: Page): Promise<string[]> {
+  await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    return (await axe.run()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
   });
 }
 

@@ -1,8 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import {
-  buildApp,
+  axeFaults,
   complaints,
   DESK,
   type Device,
@@ -23,7 +21,6 @@ function newDevice(options = PHONE): Device {
 }
 
 beforeAll(async () => {
-  buildApp();
   served = await serveApp();
 });
 afterAll(async () => {
@@ -88,7 +85,6 @@ it.each(['under', 'daylight', 'sun'] as const)(
       (value) => localStorage.setItem('undercroft.settings', value),
       JSON.stringify({ ground }),
     );
-    const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
     await page.goto(served.address);
     await page.locator('.job-row').nth(2).waitFor();
     const job = await page.locator('.job-row a').first().getAttribute('href');
@@ -96,20 +92,13 @@ it.each(['under', 'daylight', 'sun'] as const)(
       ['#/', '.job-row'],
       [job, '.drawing svg'],
       ['#/settings', 'fieldset'],
+      ['#/help', '.help-step'],
       ['#/calculators', '.calculators li'],
       ['#/calculators/air-state', '.calculator-result'],
     ] as const) {
       await page.goto(`${served.address}${hash}`);
       await page.locator(ready).first().waitFor();
-      await page.evaluate(axe);
-      const violations = await page.evaluate(async () => {
-        const { axe: checker } = globalThis as unknown as {
-          axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-        };
-        const found = await checker.run();
-        return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0].html}`);
-      });
-      expect(violations, String(hash)).toEqual([]);
+      expect(await axeFaults(page), String(hash)).toEqual([]);
     }
   },
 );

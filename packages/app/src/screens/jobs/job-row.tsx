@@ -47,15 +47,11 @@ export function JobRow({ card, attempt, onRemove }: JobRowProps) {
           <Button onPress={() => void attempt(() => list.duplicate(id, say('copyOf', { title })))}>
             {say('duplicate')}
           </Button>
-          <Button
-            isDisabled={next === 'plan'}
-            onPress={() => void attempt(async () => download(await list.exportArchive(id), title))}
-          >
+          <Button onPress={() => void attempt(async () => download(await list.exportArchive(id), title))}>
             {say('export')}
           </Button>
           <Button onPress={onRemove}>{say('remove')}</Button>
         </div>
-        {next === 'plan' && <p className="soft">{say('exportNeedsPlan')}</p>}
       </details>
     </li>
   );

@@ -4,6 +4,7 @@ import { useJobList, useJobs } from '../../jobs/hooks.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { TourOffer } from '../../shell/tour.tsx';
 import type { JobCard } from '../../storage/storage.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
@@ -48,6 +49,7 @@ export function JobsScreen() {
     <>
       <h1 className="hidden-text">{say('count', { count: cards.length })}</h1>
       {shownFault !== undefined && <Notice kind="wrong">{common(`${shownFault}Fault`)}</Notice>}
+      <TourOffer />
       <NewJob attempt={attempt} />
       <div role="status">
         {undo !== undefined && removed.some((card) => card.id === undo.id) && (
