@@ -28,6 +28,7 @@ import { airMeaning, meanAir } from './readings/air.ts';
 import { surfaceMeaning } from './readings/surface.ts';
 import { woodMeaning } from './readings/wood.ts';
 import { assessSeason } from './season/season.ts';
+import type { HourlyYear } from './season/season-assessment.ts';
 import { missingParts, requireSurveyed } from './surveyed.ts';
 
 /** Everything about a well-formed job that a person should still mend. Empty for a sound one. */
@@ -38,17 +39,19 @@ export function checkJob(job: Job): RecordIssue[] {
 /** How much of the year by the hour an assessment works out, and from which seed. */
 export interface AssessOptions {
   /**
-   * `none` leaves the year out. `cases` (default) runs the space as found, with each repair, with all, and with a
-   * failure, and sizes the machine: about a second. `full` adds the ranking of the repairs and the chances: some hundred
-   * years more.
+   * `none` leaves the year out. `quick` runs the space as found and with all repairs, and sizes the machine: for somebody
+   * who waits. `cases` (default) adds each repair alone and the failures: about a second. `full` adds the ranking of the
+   * repairs and the chances: some hundred years more.
    */
-  readonly season?: 'none' | 'cases' | 'full';
+  readonly season?: 'none' | 'quick' | 'cases' | 'full';
   /** Of weather that is synthesized and of values that are drawn; default 1. */
   readonly seed?: number;
   /** Years that the chances of `full` rest on, 20 to 10 000; default 500. */
   readonly years?: number;
   /** Told how many years of how many are done. */
   readonly progress?: (done: number, total: number) => void;
+  /** Given the hours of the space as found and, where there are repairs, with all of them. Not called for `none`. */
+  readonly hours?: (years: readonly HourlyYear[]) => void;
 }
 
 /** Publications behind the figures of every assessment; those of single criteria stand with them. */
@@ -85,12 +88,12 @@ function yearOf(
   space: SpaceGeometry,
   chosen: ChosenClimate,
   assumptions: Assumptions,
-  { season: depth = 'cases', seed = 1, years = 500, progress = () => {} }: AssessOptions,
+  { season: depth = 'cases', seed = 1, years = 500, progress = () => {}, hours = () => {} }: AssessOptions,
   problems: string[],
 ): Assessment['season'] {
   if (depth === 'none') return undefined;
   try {
-    return assessSeason(job, space, chosen, assumptions, { depth, seed, years, progress });
+    return assessSeason(job, space, chosen, assumptions, { depth, seed, years, progress, hours });
   } catch (error) {
     if (!(error instanceof EngineError)) throw error;
     problems.push(`The year by the hour was not run: ${error.message}.`);

@@ -27,6 +27,7 @@ export type {
   ChancesResult,
   DesignDayShown,
   FailureResult,
+  HourlyYear,
   InfluenceResult,
   MachineChoice,
   MachineChosen,

@@ -163,6 +163,7 @@ export const SEASON_DEFINITIONS = {
   }),
   Season: object<SeasonAssessment>(
     {
+      depth: oneOf('quick', 'cases', 'full'),
       weather: ref('SeasonWeather'),
       tariffCentsPerKWh: amount,
       repairs: listOf(ref('Repair')),

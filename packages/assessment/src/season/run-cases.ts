@@ -1,4 +1,4 @@
-import { season } from '@undercroft/engine';
+import type { season } from '@undercroft/engine';
 import type { Assumptions } from '../assumptions.ts';
 import { caseResult } from './case-result.ts';
 import { failureResult, fortnight } from './failure.ts';
@@ -7,6 +7,7 @@ import { type ChosenRepair, repaired } from './repairs.ts';
 import type { SeasonCaseResult } from './season-assessment.ts';
 import { type CaseGround, seasonCaseOf } from './season-case-of.ts';
 import type { SpaceState } from './space-state.ts';
+import { yearsOf } from './years.ts';
 
 /** The space as found, with its case and its year by the hour. */
 export interface StateYear {
@@ -36,21 +37,25 @@ function hourlyHumidity(year: season.SeasonResult): ArrayLike<number> {
   return (year.hourly as season.SeasonHourly).relativeHumidity;
 }
 
-/** Runs each repair alone, all repairs, and what they end in with each failure; with `found` they make the cases of a job. */
+/**
+ * Runs each repair alone, all repairs, and what they end in with each failure; with `found` they make the cases of a job.
+ * @param quick leaves the single repairs and the failures out
+ */
 export function runCases(
   found: StateYear,
   repairs: readonly ChosenRepair[],
   given: RepairGiven,
   shared: CaseGround,
   later: Assumptions,
+  quick = false,
 ): RanCases {
   const acting = repairs.filter((r) => r.meaning.changesTheYear);
-  const single = repairs.length > 1 ? acting : [];
+  const single = repairs.length > 1 && !quick ? acting : [];
   const state = repaired(found.state, repairs, given);
   const worked = repairs.length > 0;
   const space = worked ? seasonCaseOf('all repairs', state, shared, later) : found.space;
-  const failures = failuresOf(space);
-  const years = season.runSeason(
+  const failures = quick ? [] : failuresOf(space);
+  const years = yearsOf(
     [
       ...single.map((r) => seasonCaseOf(r.meaning.title, repaired(found.state, [r], given), shared, later)),
       ...(worked ? [space] : []),
@@ -61,7 +66,6 @@ export function runCases(
       })),
     ],
     shared.site.weather,
-    { hourly: true },
   );
   const year = worked ? years[single.length] : found.year;
   const failed = years.slice(years.length - failures.length);

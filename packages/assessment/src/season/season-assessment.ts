@@ -265,12 +265,21 @@ export interface ChancesResult {
   readonly notices: readonly Notice[];
 }
 
+/** A year by the hour, 8760 values of each quantity, for drawing it. The series are shared: do not change them. */
+export interface HourlyYear {
+  readonly name: string;
+  readonly kind: 'as-found' | 'all-repairs';
+  readonly hourly: season.SeasonHourly;
+}
+
 /** The space through a year, as found and repaired. */
 export interface SeasonAssessment {
+  /** How much was worked out: `quick` has the first and the last state, `full` also the ranking and the chances. */
+  readonly depth: 'quick' | 'cases' | 'full';
   readonly weather: SeasonWeatherUsed;
   readonly tariffCentsPerKWh: number;
   readonly repairs: readonly RepairMeaning[];
-  /** As found first, then each repair alone, all repairs, and all repairs with a failure in July. */
+  /** As found first, then each repair alone, all repairs, and all repairs with a failure in July, as far as the depth goes. */
   readonly cases: readonly SeasonCaseResult[];
   readonly airExchange: readonly AirExchangeSummary[];
   readonly sizing: SizingResult;

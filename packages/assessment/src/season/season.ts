@@ -1,4 +1,4 @@
-import { season } from '@undercroft/engine';
+import type { season } from '@undercroft/engine';
 import type { SurveyedJob } from '@undercroft/record';
 import { Assumptions } from '../assumptions.ts';
 import type { ChosenClimate } from '../climate.ts';
@@ -11,22 +11,28 @@ import { pullDownOf } from './pull-down.ts';
 import { rankingYears, rankRepairs } from './ranking.ts';
 import { type ChosenRepair, chosenRepairs, repaired } from './repairs.ts';
 import { runCases, type StateYear } from './run-cases.ts';
-import type { SeasonAssessment } from './season-assessment.ts';
+import type { HourlyYear, SeasonAssessment } from './season-assessment.ts';
 import { type CaseGround, seasonCaseOf, tariffCentsPerKWh } from './season-case-of.ts';
 import { seasonNotices } from './season-notices.ts';
 import { seasonSite } from './season-weather.ts';
 import { type Sized, sizingOf } from './sizing.ts';
 import { asFound } from './space-state.ts';
 import { heldHumidity } from './target.ts';
+import { yearsOf } from './years.ts';
 
 /** How much of the year is worked out. */
 export interface SeasonRequest {
-  /** `cases` runs the states of the job; `full` ranks the repairs and asks how sure it is, which takes longer. */
-  readonly depth: 'cases' | 'full';
+  /**
+   * `quick` runs the space as found and with all repairs; `cases` each repair alone and the failures as well; `full` ranks
+   * the repairs and asks how sure it is, which takes longer.
+   */
+  readonly depth: 'quick' | 'cases' | 'full';
   readonly seed: number;
   /** Years that the chances rest on. */
   readonly years: number;
   readonly progress: (done: number, total: number) => void;
+  /** Given the hours of the space as found and with all repairs. */
+  readonly hours: (years: readonly HourlyYear[]) => void;
 }
 
 /**
@@ -46,7 +52,7 @@ function foundAndSized(
   const dry = repaired(state, repairs, {});
   const name = `${repairs.length > 0 ? 'all repairs' : 'as found'}, without a machine`;
   const without = { ...seasonCaseOf(name, dry, shared, later), machines: [] };
-  const [year, dryYear] = season.runSeason([foundCase, without], site.weather, { hourly: true });
+  const [year, dryYear] = yearsOf([foundCase, without], site.weather);
   const day = designDay(dry, space, site, dryYear.hourly as season.SeasonHourly, later);
   const target = heldHumidity(job.design.targetRelativeHumidity);
   const sized = sizingOf(
@@ -64,6 +70,14 @@ function foundAndSized(
   return { found: { state, space: foundCase, year }, sized };
 }
 
+function hourlyYears(found: StateYear, final: StateYear, worked: boolean): HourlyYear[] {
+  const hours = ({ year }: StateYear) => year.hourly as season.SeasonHourly;
+  return [
+    { name: found.year.name, kind: 'as-found', hourly: hours(found) },
+    ...(worked ? [{ name: final.year.name, kind: 'all-repairs' as const, hourly: hours(final) }] : []),
+  ];
+}
+
 /** The space through a year: as found, with each repair, with all, with a failure; sizing, ranking and chances. */
 export function assessSeason(
   job: SurveyedJob,
@@ -77,7 +91,8 @@ export function assessSeason(
   const acting = repairs.filter((r) => r.meaning.changesTheYear);
   const ranked = full && acting.length > 0 ? rankingYears(acting.length) : 0;
   const drawn = full ? request.years : 0;
-  const ordinary = 6 + acting.length;
+  const quick = request.depth === 'quick';
+  const ordinary = quick ? 3 : 6 + acting.length;
   const tell = (done: number) => request.progress(done, ordinary + ranked + drawn);
 
   tell(0);
@@ -87,7 +102,8 @@ export function assessSeason(
   const { found, sized } = foundAndSized(job, repairs, shared, assumptions, later);
   tell(2);
   const given = sized.machine === undefined ? {} : { machine: sized.machine };
-  const { cases, final } = runCases(found, repairs, given, shared, later);
+  const { cases, final } = runCases(found, repairs, given, shared, later, quick);
+  request.hours(hourlyYears(found, final, repairs.length > 0));
   tell(ordinary);
   const ranking =
     ranked > 0 ? rankRepairs(found.state, acting, given, shared, (n) => tell(ordinary + n)) : undefined;
@@ -101,6 +117,7 @@ export function assessSeason(
     floorAir(at.year, at.space, airNetwork(at.state, space, noted, shared.networks), chosen);
   const ofFound = new Set(assumptions.list().map((a) => JSON.stringify(a)));
   return {
+    depth: request.depth,
     weather: site.used,
     tariffCentsPerKWh: tariffCentsPerKWh(found.state, assumptions),
     repairs: repairs.map((r) => r.meaning),
