@@ -1,4 +1,3 @@
-import { climate } from '@undercroft/engine';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { assess, assessmentJsonSchema, type HourlyYear } from '../../src/index.ts';
@@ -52,19 +51,5 @@ describe('a quick year', () => {
     const told: string[] = [];
     assess(job, undefined, { season: 'quick', progress: (done, total) => told.push(`${done}/${total}`) });
     expect(told.at(-1)).toBe('3/3');
-  });
-});
-
-describe('years that were run before', () => {
-  const { monthly, place } = climate.stationById('greensboro_nc')!;
-  const used = climate.synthesizeYear(monthly, place, 3);
-  const changed = structuredClone(job);
-  changed.design.repairs[2].chosen = false;
-  changed.house.electricityCentsPerKWh = 31;
-
-  it('change nothing: the same job in weather that was never seen gives the same, byte for byte', () => {
-    assess(job, used, { season: 'cases' });
-    const again = assess(changed, used, { season: 'cases' });
-    expect(JSON.stringify(again)).toBe(JSON.stringify(assess(changed, { ...used }, { season: 'cases' })));
   });
 });
