@@ -2,26 +2,10 @@ import type { Notice, Source } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
 import type { Assumption } from './assumption.ts';
 import type { BudgetPath } from './budget/budget-path.ts';
+import type { Origin } from './origin.ts';
 import type { SeasonAssessment } from './season/season-assessment.ts';
 
-/** Where a value came from. `assumption` marks what nobody measured; it is shown as such wherever it appears. */
-export interface Origin {
-  readonly kind:
-    | 'reading'
-    | 'observation'
-    | 'finding'
-    | 'plan'
-    | 'house'
-    | 'climate'
-    | 'photo'
-    | 'assumption';
-  /** Id of the item in the record, where there is one. */
-  readonly id?: string;
-  readonly who?: string;
-  readonly when?: string;
-  /** One short phrase, e.g. "lap by tape at 5 points", "default for hollow block". */
-  readonly note?: string;
-}
+export type { Origin } from './origin.ts';
 
 /** A wall of the outline, in the order of the survey. */
 export interface WallEdge {

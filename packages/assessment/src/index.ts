@@ -17,7 +17,7 @@ export type {
   ZoneArea,
 } from './assessment.ts';
 export type { Assumption } from './assumption.ts';
-export type { BudgetPath } from './budget/budget-path.ts';
+export type { BudgetPath, PathInputShown, PathStep } from './budget/budget-path.ts';
 export { JobError } from './job-error.ts';
 export { assessmentJsonSchema } from './results-schema/assessment-schema.ts';
 export type { RepairKey } from './season/repair-rule.ts';

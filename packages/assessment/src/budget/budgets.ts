@@ -6,6 +6,7 @@ import type { SpaceGeometry } from '../geometry.ts';
 import type { Conditions } from './conditions.ts';
 import { floorParts, groundPaths, slabAreaM2 } from './ground-paths.ts';
 import { linerPaths } from './liner-paths.ts';
+import { shownPath } from './path-why.ts';
 import { slabPath, wallPaths } from './wall-paths.ts';
 
 /** Water of one load of clothes [kg] times loads a day; moisture tables of building research, from memory. */
@@ -131,6 +132,11 @@ export function budgetOf(
   const { pressurePa, outdoorC, outdoorHumidityRatio } = conditions;
   const outdoorPa = psychrometrics.vaporPressureFromHumidityRatioPa(outdoorHumidityRatio.value, pressurePa);
   const spread = budget.relativeHumiditySpread;
+  const air = psychrometrics.airState({
+    temperatureC: budget.airTemperatureC,
+    relativeHumidity: budget.relativeHumidity,
+    pressurePa,
+  });
   return {
     title: conditions.title,
     crawl: {
@@ -145,14 +151,7 @@ export function budgetOf(
     },
     groundTemperatureC: conditions.groundC.value,
     airChangesPerHour: (3600 * conditions.air.fromOutdoorsM3PerS.value) / space.result.volumeM3,
-    paths: budget.paths.map(({ key, title, kgPerDay, low, high, assumed }) => ({
-      key,
-      title,
-      kgPerDay,
-      low,
-      high,
-      assumed,
-    })),
+    paths: budget.paths.map((path) => shownPath(path, air, conditions, job, assumptions)),
     totalInKgPerDay: budget.totalInKgPerDay,
     unexplainedKgPerDay: budget.unexplainedKgPerDay,
     ...(spread === undefined

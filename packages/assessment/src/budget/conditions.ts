@@ -7,6 +7,7 @@ import { meanAir } from '../readings/air.ts';
 import { type AirExchange, airExchange } from './air-exchange.ts';
 import { crawlFacts } from './crawl-facts.ts';
 import { GROUND_FILM_W_PER_M2K, heatPaths, soilOf, TIED_DEPTH_M } from './heat-paths.ts';
+import { type ConditionOrigins, ofHouse, ofReadings } from './origins.ts';
 
 /** One state of air, ground and house for which the water is balanced. */
 export interface Conditions {
@@ -21,9 +22,9 @@ export interface Conditions {
   readonly houseHumidityRatio: moisture.Band;
   readonly groundC: moisture.Band;
   readonly air: AirExchange;
+  readonly origins: ConditionOrigins;
 }
 
-/** English names, January first. */
 /** Room temperatures of a house where nobody said: heated to 20 °C, cooled to 24 °C (common practice, no source). */
 const HEATED_C = 20;
 const COOLED_C = 24;
@@ -65,9 +66,14 @@ export function houseHumidity(
   return { value: at(value), low: at(low), high: at(high), assumed: true };
 }
 
-function meanSurfaceC(job: SurveyedJob, kinds: readonly string[]): number | undefined {
-  const found = job.readings.surface.filter((s) => kinds.includes(s.of)).map((s) => s.temperatureC);
-  return found.length === 0 ? undefined : found.reduce((a, b) => a + b, 0) / found.length;
+const GROUND_SURFACES: readonly string[] = ['ground', 'liner'];
+
+function groundReadings(job: SurveyedJob): SurveyedJob['readings']['surface'] {
+  return job.readings.surface.filter((s) => GROUND_SURFACES.includes(s.of));
+}
+
+function airReadings(job: SurveyedJob, where: string): SurveyedJob['readings']['air'] {
+  return job.readings.air.filter((a) => a.where === where);
 }
 
 function monthOf(job: SurveyedJob): number | undefined {
@@ -105,7 +111,9 @@ export function surveyDay(
     crawl.humidityRatio,
     pressurePa,
   );
-  const groundRead = meanSurfaceC(job, ['ground', 'liner']);
+  const read = groundReadings(job);
+  const groundRead =
+    read.length === 0 ? undefined : read.reduce((sum, s) => sum + s.temperatureC, 0) / read.length;
   const groundC =
     groundRead === undefined
       ? assumptions.band(
@@ -152,6 +160,18 @@ export function surveyDay(
       { outdoorC, crawlC: crawl.temperatureC, houseC, windMPerS: usual.windSpeedMPerS },
       assumptions,
     ),
+    origins: {
+      crawl: ofReadings(airReadings(job, 'crawl'), 'air of the space') ?? { kind: 'assumption' },
+      outdoor: ofReadings(airReadings(job, 'outdoor'), 'outdoor air') ?? {
+        kind: 'climate',
+        note: `mean of ${climate.MONTH_NAMES[month - 1]} at ${chosen.place.name}`,
+      },
+      house: ofReadings(airReadings(job, 'house'), 'air of the house') ?? ofHouse(job),
+      ground: ofReadings(read, 'surface of ground or liner') ?? {
+        kind: 'assumption',
+        note: 'a little below the air, which was read',
+      },
+    },
   };
 }
 
@@ -211,5 +231,11 @@ export function designMonth(
       'From the undisturbed ground at 1 m and the air of the space.',
     ),
     air,
+    origins: {
+      crawl: { kind: 'assumption', note: 'steady balance of heat' },
+      outdoor: { kind: 'climate', note: `mean of ${name} at ${chosen.place.name}` },
+      house: ofHouse(job),
+      ground: { kind: 'assumption', note: 'from the undisturbed ground at 1 m and the air of the space' },
+    },
   };
 }

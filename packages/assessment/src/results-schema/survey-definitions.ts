@@ -16,7 +16,7 @@ import type {
   ZoneArea,
 } from '../assessment.ts';
 import type { Assumption } from '../assumption.ts';
-import type { BudgetPath } from '../budget/budget-path.ts';
+import type { BudgetPath, PathInputShown, PathStep } from '../budget/budget-path.ts';
 import {
   amount,
   count,
@@ -147,6 +147,20 @@ export const SURVEY_DEFINITIONS = {
     low: number,
     high: number,
     assumed: yesNo,
+    formula: text,
+    source: ref('Source'),
+    inputs: listOf(
+      object<PathInputShown>({
+        name: text,
+        unit: text,
+        value: number,
+        low: number,
+        high: number,
+        assumed: yesNo,
+        origin: ref('Origin'),
+      }),
+    ),
+    steps: listOf(object<PathStep>({ name: text, unit: text, value: number })),
   }),
   Budget: object<BudgetResult>(
     {

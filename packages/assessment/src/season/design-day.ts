@@ -3,6 +3,7 @@ import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import { airExchange } from '../budget/air-exchange.ts';
 import { type Conditions, houseAt, houseHumidity } from '../budget/conditions.ts';
+import { ofHouse } from '../budget/origins.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { airFacts } from './air.ts';
 import type { SeasonSite } from './season-weather.ts';
@@ -87,5 +88,11 @@ export function designDay(
     houseHumidityRatio: houseHumidity(job, houseC, pressurePa, assumptions),
     groundC: about('designDayGround', 'Temperature of the ground on the most humid day', groundC),
     air: { ...air, fromOutdoorsM3PerS: overTheHours },
+    origins: {
+      crawl: { kind: 'assumption', note: 'from the hourly year of the repaired space without a machine' },
+      outdoor: { kind: 'climate', note: `mean of ${dayInWords(day)} at ${site.weather.place.name}` },
+      house: ofHouse(job),
+      ground: { kind: 'assumption', note: 'from the hourly year of the repaired space without a machine' },
+    },
   };
 }

@@ -3,6 +3,7 @@ import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import { budgetInput } from '../budget/budgets.ts';
 import type { Conditions } from '../budget/conditions.ts';
+import { shownPath } from '../budget/path-why.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { chooseMachine } from './choose-machine.ts';
 import type { MachineChoice, SizingResult } from './season-assessment.ts';
@@ -115,6 +116,11 @@ export function sizingOf(input: SizingInput, assumptions: Assumptions): Sized {
   });
   const saturated = psychrometrics.saturationHumidityRatio(load.temperatureC, day.pressurePa);
   const airKg = STANDARD_AIR_KG_PER_M3 * space.result.volumeM3;
+  const air = psychrometrics.airState({
+    temperatureC: load.temperatureC,
+    relativeHumidity: target,
+    pressurePa: day.pressurePa,
+  });
   const machines = listed(job);
   const need: dehumidifier.SizingNeed = {
     steadyKgPerDay: load.steadyKgPerDay,
@@ -141,14 +147,7 @@ export function sizingOf(input: SizingInput, assumptions: Assumptions): Sized {
       groundC: day.groundC.value,
       airChangesPerHour: (3600 * day.air.fromOutdoorsM3PerS.value) / space.result.volumeM3,
     },
-    paths: load.paths.map(({ key, title, kgPerDay, low, high, assumed }) => ({
-      key,
-      title,
-      kgPerDay,
-      low,
-      high,
-      assumed,
-    })),
+    paths: load.paths.map((path) => shownPath(path, air, day, job, assumptions)),
     steadyKgPerDay: load.steadyKgPerDay,
     steadyLowKgPerDay: load.steady.likelyLow,
     steadyHighKgPerDay: load.steady.likelyHigh,

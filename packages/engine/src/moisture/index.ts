@@ -17,6 +17,7 @@ export type {
 } from './budget-input.ts';
 export type { BudgetPath, MoistureBudget } from './budget-result.ts';
 export { condensationKgPerM2S } from './condensation.ts';
+export { standardAirKgPerM3 } from './crawl-air.ts';
 export type { GroundSurface } from './ground-evaporation.ts';
 export {
   dryLayerResistanceSPerM,
