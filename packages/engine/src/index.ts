@@ -1,5 +1,6 @@
 export * as airflow from './airflow/index.ts';
 export * as calculators from './calculators/index.ts';
+export * as causes from './causes/index.ts';
 export * as climate from './climate/index.ts';
 export * as coverage from './coverage/index.ts';
 export * as criteria from './criteria/index.ts';
