@@ -1,8 +1,8 @@
 // npm run bench [-- --json] [-- --only PREFIX]
 // Measures speed and memory of what each packages/*/bench/*.bench.ts lists, each file in a process of its own.
 // A bench file exports `benches`: { id, goal, unit?: 'ms', run, plain?, rounds? } for time (the median of warm rounds
-// in milliseconds; `plain` is a plain reference of the same answer, run in the same process for the ratio), or
-// { id, goal, unit: 'MB', run } for the resident memory of the process after `run`.
+// in milliseconds; `plain` is a plain reference of the same answer, run in the same process for the ratio; `measure` in
+// place of `run` gives the milliseconds itself), or { id, goal, unit: 'MB', run } for the resident memory of the process after `run`.
 // Prints one JSON array of { id, median, unit, goal, ratio } or the same as a table.
 import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';
@@ -17,13 +17,13 @@ function median(values) {
   return sorted[Math.floor(sorted.length / 2)];
 }
 
-async function timed(run, rounds, warm) {
+async function timed(run, rounds, warm, measures = false) {
   for (let i = 0; i < warm; i += 1) await run();
   const times = [];
   for (let i = 0; i < rounds; i += 1) {
     const start = performance.now();
-    await run();
-    times.push(performance.now() - start);
+    const measured = await run();
+    times.push(measures ? measured : performance.now() - start);
   }
   return median(times);
 }
@@ -38,7 +38,7 @@ async function measureFile(path, only) {
       rows.push({ id: b.id, median: process.memoryUsage().rss / 1e6, unit: 'MB', goal: b.goal, ratio: null });
       continue;
     }
-    const ours = await timed(b.run, b.rounds ?? 9, b.warm ?? 2);
+    const ours = await timed(b.measure ?? b.run, b.rounds ?? 9, b.warm ?? 2, b.measure !== undefined);
     const plain = b.plain ? await timed(b.plain, b.plainRounds ?? 3, 0) : null;
     rows.push({
       id: b.id,
@@ -65,11 +65,12 @@ if (process.argv[2] === '--file') {
     }
   }
   const rows = [];
-  const files = readdirSync(`${root}/out/bench/packages`, { recursive: true })
+  const compiled = readdirSync(`${root}/out/bench/packages`, { recursive: true })
     .filter((f) => f.endsWith('.bench.js'))
-    .sort();
+    .map((f) => `${root}/out/bench/packages/${f}`);
+  const files = [...compiled, `${root}/packages/app/bench/app.bench.mjs`].sort();
   for (const file of files) {
-    const run = spawnSync(process.execPath, [self, '--file', `${root}/out/bench/packages/${file}`, only], {
+    const run = spawnSync(process.execPath, [self, '--file', file, only], {
       encoding: 'utf8',
     });
     if (run.status !== 0) {

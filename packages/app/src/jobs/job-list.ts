@@ -1,16 +1,7 @@
-import {
-  type Entry,
-  entriesOfJob,
-  type Job,
-  JobLog,
-  JobSchema,
-  RECORD_VERSION,
-  type RecordIssue,
-} from '@undercroft/record';
+import type { Entry, Job, JobLog, RecordIssue } from '@undercroft/record';
 import { type JobCard, type Storage, StorageError, type StorageFault } from '../storage/storage.ts';
 import { type Authors, randomName } from './author.ts';
 import type { Channel } from './channel.ts';
-import { cardOf } from './job-card.ts';
 
 export interface JobListView {
   /** False until the list was read once. */
@@ -26,6 +17,9 @@ export interface JobListView {
 export type Imported =
   | { readonly ok: true; readonly id: string; readonly missingBlobs: number }
   | { readonly ok: false; readonly issues: readonly RecordIssue[] };
+
+/** Loads what this module needs of the record. */
+const parts = () => import('./job-parts.ts');
 
 /** The jobs of this device. */
 export class JobList {
@@ -74,6 +68,7 @@ export class JobList {
    * @throws StorageError when it cannot be kept
    */
   async create(title: string): Promise<string> {
+    const { entriesOfJob, JobLog, JobSchema, RECORD_VERSION } = await parts();
     const id = randomName(16);
     const header = { title: title.trim().slice(0, 200) };
     const read = JobSchema.safeParse({
@@ -93,6 +88,7 @@ export class JobList {
    * @throws StorageError when it cannot be read or kept
    */
   async duplicate(jobId: string, title: string): Promise<string> {
+    const { entriesOfJob, JobLog } = await parts();
     const old = new JobLog(jobId, await this.#storage.entries(jobId));
     const { job } = old.fold();
     if (job === null) return this.create(title);
@@ -125,6 +121,7 @@ export class JobList {
    */
   async importArchive(bytes: Uint8Array): Promise<Imported> {
     const { readArchive } = await import('./archive.ts');
+    const { JobLog } = await parts();
     const read = readArchive(bytes);
     if (!read.ok) return read;
     const { log, blobs, missingBlobs, job } = read.archive;
@@ -149,6 +146,7 @@ export class JobList {
    */
   async exportArchive(jobId: string, unsaved: readonly Entry[] = []): Promise<Uint8Array<ArrayBuffer>> {
     const { writeArchive } = await import('./archive.ts');
+    const { JobLog } = await parts();
     const log = new JobLog(jobId, [...(await this.#storage.entries(jobId)), ...unsaved]);
     const media = log.fold().job?.media;
     const blobs = new Map<string, Uint8Array>();
@@ -162,6 +160,7 @@ export class JobList {
   /** Puts the demo jobs on the list that are not here, and brings back those that were removed. */
   async addDemos(): Promise<void> {
     const { DEMO_JOBS } = await import('./demo-jobs.ts');
+    const { entriesOfJob, JobLog, JobSchema } = await parts();
     const here = new Map((await this.#storage.cards()).map((card) => [card.id, card]));
     for (const demo of DEMO_JOBS) {
       const job = JobSchema.parse(demo.job);
@@ -181,6 +180,7 @@ export class JobList {
   }
 
   async #keep(log: JobLog, entries: readonly Entry[], demo = false): Promise<void> {
+    const { cardOf } = await parts();
     for (const entry of entries) log.add(entry);
     await this.#storage.append(cardOf(log, this.#authors().deviceTime, demo), entries);
     if (entries.length > 0) this.#channel.tell({ about: 'entries', jobId: log.jobId, entries });

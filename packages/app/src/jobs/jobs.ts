@@ -1,9 +1,8 @@
-import { JobLog } from '@undercroft/record';
 import { type Storage, StorageError } from '../storage/storage.ts';
 import type { Authors } from './author.ts';
 import type { Channel } from './channel.ts';
 import { JobList } from './job-list.ts';
-import { OpenJob } from './open-job.ts';
+import type { OpenJob } from './open-job.ts';
 
 /** The jobs of this device: the list, and those that are open in this tab. */
 export class Jobs {
@@ -35,6 +34,7 @@ export class Jobs {
     const entries = await storage.entries(jobId);
     if (entries.length === 0) return null;
     const demo = (await storage.cards()).some((card) => card.id === jobId && card.demo === true);
+    const [{ JobLog }, { OpenJob }] = await Promise.all([import('./job-parts.ts'), import('./open-job.ts')]);
     try {
       return new OpenJob(new JobLog(jobId, entries), demo, this.#parts);
     } catch (error) {
