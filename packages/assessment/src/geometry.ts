@@ -21,7 +21,8 @@ export interface SpaceGeometry {
   };
 }
 
-function outlineInput(outline: SurveyedJob['plan']['outline']): planning.OutlineInput {
+/** The walls of a record as the engine takes them. */
+export function outlineInput(outline: SurveyedJob['plan']['outline']): planning.OutlineInput {
   if (outline.kind === 'corners') return { kind: 'corners', corners: outline.corners };
   const azimuths = planning.azimuthsFromTurns(
     outline.firstAzimuthDeg,
@@ -76,6 +77,32 @@ function closureOf(job: SurveyedJob, outline: planning.ResolvedOutline): Closure
   };
 }
 
+function wallEdgesOf(outline: planning.ResolvedOutline): GeometryResult['edges'] {
+  return outline.edges.map((e) => ({
+    id: e.id ?? String(e.index),
+    from: e.from,
+    to: e.to,
+    lengthM: e.lengthM,
+    bearingDeg: e.bearingDeg,
+  }));
+}
+
+/**
+ * Corners, walls and areas of the floor, and nothing else, for whoever draws while a plan is being made. Areas are zero
+ * and zones missing where the outline encloses no single area; a drawing can still show it.
+ */
+export function drawnGeometry(
+  job: SurveyedJob,
+): Pick<GeometryResult, 'corners' | 'edges' | 'zones' | 'floorAreaM2'> {
+  const { geometry, outline } = resultOf(job);
+  return {
+    corners: outline.corners,
+    edges: wallEdgesOf(outline),
+    zones: geometry === null ? [] : zonesOf(job, geometry),
+    floorAreaM2: geometry?.floorM2 ?? 0,
+  };
+}
+
 function zonesOf(job: SurveyedJob, floor: planning.PlanGeometry): ZoneArea[] {
   const zones = floor.zones.map((z): ZoneArea => {
     const drawn = job.plan.zones[z.index];
@@ -116,13 +143,7 @@ export function geometryOf(job: SurveyedJob, assumptions: Assumptions): SpaceGeo
   const closure = closureOf(job, outline);
   const result: GeometryResult = {
     corners: outline.corners,
-    edges: outline.edges.map((e) => ({
-      id: e.id ?? String(e.index),
-      from: e.from,
-      to: e.to,
-      lengthM: e.lengthM,
-      bearingDeg: e.bearingDeg,
-    })),
+    edges: wallEdgesOf(outline),
     ...(closure === undefined ? {} : { closure }),
     floorAreaM2: geometry.floorM2,
     perimeterM: geometry.perimeterM,

@@ -18,6 +18,7 @@ export type {
 } from './assessment.ts';
 export type { Assumption } from './assumption.ts';
 export type { BudgetPath, PathInputShown, PathStep } from './budget/budget-path.ts';
+export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';
 export { assessmentJsonSchema } from './results-schema/assessment-schema.ts';
 export type { RepairKey } from './season/repair-rule.ts';

@@ -1,3 +1,4 @@
+export type { PlanFacts } from './drawing/plan/facts.ts';
 export type { ReportFonts } from './fonts.ts';
 export { FONT_FILES } from './fonts.ts';
 export { reportHtml } from './html/report-html.ts';
@@ -5,3 +6,5 @@ export type { GroundName } from './look/tokens.ts';
 export { reportPdf } from './pdf/report-pdf.ts';
 export type { PlanSvgOptions } from './svg/plan-svg.ts';
 export { planSvg } from './svg/plan-svg.ts';
+export type { PlanSceneOptions, PlanSceneSvg } from './svg/scene-svg.ts';
+export { planSceneSvg } from './svg/scene-svg.ts';

@@ -54,7 +54,15 @@ export interface LayerItem {
   readonly kind: 'layer';
   readonly name: string;
   readonly within?: readonly Spot[];
+  /** The thing of the record that these items draw. */
+  readonly of?: ItemRef;
   readonly items: readonly Item[];
+}
+
+/** Names a thing of the record: its kind in the log and its id. */
+export interface ItemRef {
+  readonly kind: string;
+  readonly id: string;
 }
 
 export type Face = 'text' | 'strong' | 'figures';
@@ -87,6 +95,10 @@ export const area = (outline: readonly Spot[], paint: Pick<AreaItem, 'fill' | 's
   outlines: [outline],
   ...paint,
 });
+
+/** Items that draw one thing of the record, so that a screen finds them again. Nothing where there is nothing to draw. */
+export const drawnFor = (kind: string, id: string, items: readonly Item[]): LayerItem[] =>
+  items.length === 0 ? [] : [{ kind: 'layer', name: kind, of: { kind, id }, items }];
 
 /** Every item below, layers opened. */
 export function flatten(items: readonly Item[]): Exclude<Item, LayerItem>[] {

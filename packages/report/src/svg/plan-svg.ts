@@ -2,7 +2,7 @@ import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import { planPicture } from '../drawing/plan/picture.ts';
 import { GROUNDS, type GroundName } from '../look/tokens.ts';
-import { drawingSvg } from './render.ts';
+import { drawingSvg, FAMILIES } from './render.ts';
 
 /** How wide the plan shall be and what it lies on. */
 export interface PlanSvgOptions {
@@ -10,11 +10,6 @@ export interface PlanSvgOptions {
   readonly widthPx: number;
   readonly ground: GroundName;
 }
-
-const FAMILIES = {
-  text: "'Undercroft Text', 'Noto Sans', 'Open Sans', system-ui, sans-serif",
-  figures: "'Undercroft Figures', 'Noto Sans', 'Open Sans', system-ui, sans-serif",
-};
 
 /**
  * The plan of a job as one SVG file, to scale, with legend, north arrow and scale bar. The fonts of the package are named,

@@ -12,6 +12,12 @@ export interface SvgStyle {
   readonly prefix: string;
 }
 
+/** The fonts of the package by name; without them another sans serif stands in. */
+export const FAMILIES = {
+  text: "'Undercroft Text', 'Noto Sans', 'Open Sans', system-ui, sans-serif",
+  figures: "'Undercroft Figures', 'Noto Sans', 'Open Sans', system-ui, sans-serif",
+};
+
 /** Coordinates to a hundredth of a unit, without trailing zeros or negative zero. */
 export function number(value: number): string {
   const rounded = Math.round(value * 100) / 100;
@@ -69,7 +75,8 @@ function itemSvg(item: Item, style: SvgStyle, clips: Clips): string {
     }
     case 'layer': {
       const cut = item.within === undefined ? '' : ` clip-path="url(#${clips.add(item.within)})"`;
-      return `<g data-layer="${escapeText(item.name)}"${cut}>${itemsSvg(item.items, style, clips)}</g>`;
+      const of = item.of === undefined ? '' : ` data-of="${escapeText(`${item.of.kind} ${item.of.id}`)}"`;
+      return `<g data-layer="${escapeText(item.name)}"${of}${cut}>${itemsSvg(item.items, style, clips)}</g>`;
     }
   }
 }

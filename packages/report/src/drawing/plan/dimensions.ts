@@ -24,7 +24,7 @@ export interface Dimensions {
 function lengthsM(view: PlanView): Map<string, number> {
   const { outline } = view.job.plan;
   if (outline.kind === 'traverse') return new Map(outline.legs.map((leg) => [leg.id, leg.length.nm * 1e-9]));
-  return new Map(view.assessment.geometry.edges.map((e) => [e.id, e.lengthM]));
+  return new Map(view.facts.geometry.edges.map((e) => [e.id, e.lengthM]));
 }
 
 /** Direction of reading along a wall: from the left or from below, never upside down. */

@@ -1,5 +1,5 @@
 import type { Job } from '@undercroft/record';
-import { area, type Item, line, type Spot } from '../display-list.ts';
+import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { around, boxOf, distance, leftOf, shift, turnedRectangle } from '../polygon.ts';
 import { breakText } from '../text-width.ts';
 import { onSheet } from './structure.ts';
@@ -74,7 +74,7 @@ export function equipmentLayer(view: PlanView): Item[] {
       places.take(around(spot, radius + unit));
       drawn.push(spot);
       legend.add('sump', 'Sump', (at) => sump(view, at, 4.5 * unit));
-      return sump(view, spot, radius);
+      return drawnFor('equipment', e.id, sump(view, spot, radius));
     }
     const [code, words] = CODES[e.kind];
     const at = clearOf(drawn, spot, 17 * unit);
@@ -88,7 +88,7 @@ export function equipmentLayer(view: PlanView): Item[] {
     });
     if (facing !== undefined) places.take(around(shift(at, facing, 13 * unit), 4 * unit));
     legend.add(e.kind, words, (p) => box(view, p, code, undefined));
-    return box(view, at, code, facing);
+    return drawnFor('equipment', e.id, box(view, at, code, facing));
   });
   return items.length === 0 ? [] : [{ kind: 'layer', name: 'equipment', items }];
 }
@@ -114,7 +114,7 @@ export function obstaclesLayer(view: PlanView): Item[] {
     outline.forEach((p, i) => {
       view.places.takeLine(p, outline[(i + 1) % outline.length], 0, 0.35);
     });
-    return draw(outline);
+    return drawnFor('obstacle', o.id, draw(outline));
   });
   return [{ kind: 'layer', name: 'obstacles', items }];
 }
@@ -125,7 +125,8 @@ export function obstacleLabels(view: PlanView): Item[] {
     const { left, top, right, bottom } = boxOf(o.outline.map(view.toSheet));
     const lines = breakText(o.what, 70 * view.unit, LETTERING.small * view.unit).slice(0, 3);
     const at = { x: (left + right) / 2, y: (top + bottom) / 2 };
-    return letterNear(view, { at, lines, gap: 0, reach: 60, color: 'soft', size: LETTERING.small });
+    const label = { at, lines, gap: 0, reach: 60, color: 'soft', size: LETTERING.small } as const;
+    return drawnFor('obstacle', o.id, letterNear(view, label));
   });
   return items.length === 0 ? [] : [{ kind: 'layer', name: 'obstacle-names', items }];
 }

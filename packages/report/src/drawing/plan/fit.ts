@@ -1,5 +1,6 @@
-import type { Assessment, WallEdge } from '@undercroft/assessment';
+import type { WallEdge } from '@undercroft/assessment';
 import type { Job, Point } from '@undercroft/record';
+import type { PlanFacts } from './facts.ts';
 
 /** Points on paper per meter at full size. */
 const POINTS_PER_METER = 72 / 0.0254;
@@ -51,8 +52,8 @@ function outerSide(corners: readonly Point[], edge: WallEdge): 'left' | 'right' 
 }
 
 /** Extent of the drawn plan: corners, walls around them, leaves of the doors outside. */
-export function extentOf(job: Job, assessment: Assessment): Extent {
-  const { corners, edges } = assessment.geometry;
+export function extentOf(job: Job, facts: PlanFacts): Extent {
+  const { corners, edges } = facts.geometry;
   const xs = corners.map((p) => p.xM);
   const ys = corners.map((p) => p.yM);
   const wall = Math.max(0.2, ...job.plan.walls.map((w) => w.thicknessM ?? 0));
@@ -163,4 +164,14 @@ export function fitWidth(
   const scale = largestScale(extent, { width, height: width * highest }, unit);
   const { height } = needed(extent, scale, unit);
   return { ...centered(extent, scale, '', { width, height }, unit), height };
+}
+
+/** The plan at a scale that was asked for; the field comes back as large as it needs to be. */
+export function fitAt(
+  extent: Extent,
+  scale: number,
+  unit: number,
+): Fit & { readonly width: number; readonly height: number } {
+  const need = needed(extent, scale, unit);
+  return { ...centered(extent, scale, '', need, unit), ...need };
 }

@@ -2,7 +2,7 @@ import { units } from '@undercroft/engine';
 import type { Ground } from '@undercroft/record';
 import type { ColorName } from '../../look/tokens.ts';
 import type { Item, Spot } from '../display-list.ts';
-import { area } from '../display-list.ts';
+import { area, drawnFor } from '../display-list.ts';
 import { hatchLines, speckle } from '../hatch.ts';
 import { boxAt, boxOf, isInside } from '../polygon.ts';
 import { breakText } from '../text-width.ts';
@@ -67,7 +67,8 @@ export function floorLayer(view: PlanView): Item[] {
     const cover = coverOf(zone.ground);
     noteCover(view, cover);
     const shape = zone.outline.map(view.toSheet);
-    items.push(...textured(view, cover, shape), area(shape, { stroke: dashed(view, 'soft', 0.5, 3, 2) }));
+    const edge = area(shape, { stroke: dashed(view, 'soft', 0.5, 3, 2) });
+    items.push(...drawnFor('zone', zone.id, [...textured(view, cover, shape), edge]));
   }
   return [{ kind: 'layer', name: 'floor', within: outline, items }];
 }
@@ -96,15 +97,15 @@ function middleOf(shape: readonly Spot[], outline: readonly Spot[]): Spot | unde
 
 /** Names of the zones with their areas. */
 export function zoneLabels(view: PlanView): Item[] {
-  const { job, assessment, outline, unit } = view;
+  const { job, facts, outline, unit } = view;
   const items = job.plan.zones.flatMap((zone) => {
     const at = middleOf(zone.outline.map(view.toSheet), outline);
     if (at === undefined) return [];
     const size = LETTERING.ordinary;
-    const measured = assessment.geometry.zones.find((z) => z.id === zone.id);
+    const measured = facts.geometry.zones.find((z) => z.id === zone.id);
     const lines = breakText(zone.name, 92 * unit, size * unit).slice(0, 3);
     if (measured !== undefined) lines.push(units.formatQuantity(measured.areaM2, 'area', 'us', 0));
-    return letterNear(view, { at, lines, gap: 1, reach: 60 });
+    return drawnFor('zone', zone.id, letterNear(view, { at, lines, gap: 1, reach: 60 }));
   });
   return [{ kind: 'layer', name: 'zones', items }];
 }

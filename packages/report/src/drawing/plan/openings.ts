@@ -1,4 +1,4 @@
-import { area, type Item, line, type Spot } from '../display-list.ts';
+import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { arcPoints, shift } from '../polygon.ts';
 import { type PlanView, pen } from './view.ts';
 import { type DrawnWall, type Gap, solidParts, wallPart } from './wall-parts.ts';
@@ -21,8 +21,10 @@ export function openingItems(view: PlanView, wall: DrawnWall): Item[] {
   return [
     ...vents
       .filter((v) => v.wallId === wall.id)
-      .flatMap((v) => ventItems(view, wall, gapOf(view, v), isOpen(v))),
-    ...wallDoors(doors, wall.id).flatMap((d) => doorItems(view, wall, gapOf(view, d))),
+      .flatMap((v) => drawnFor('vent', v.id, ventItems(view, wall, gapOf(view, v), isOpen(v)))),
+    ...wallDoors(doors, wall.id).flatMap((d) =>
+      drawnFor('door', d.id, doorItems(view, wall, gapOf(view, d))),
+    ),
   ];
 }
 
@@ -39,7 +41,9 @@ const wallDoors = (doors: readonly Door[], wallId: string) =>
 
 /** Hatches in the floor above the space. */
 export const hatchesInFloor = (view: PlanView): Item[] =>
-  view.job.plan.doors.flatMap((d) => (d.kind === 'floor-hatch' ? hatchItems(view, d) : []));
+  view.job.plan.doors.flatMap((d) =>
+    d.kind === 'floor-hatch' ? drawnFor('door', d.id, hatchItems(view, d)) : [],
+  );
 
 /** A break in the wall with a short cross bar; one that was closed has a stroke across the break as well. */
 function ventItems(view: PlanView, wall: DrawnWall, gap: Gap, open: boolean): Item[] {

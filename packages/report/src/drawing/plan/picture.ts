@@ -1,6 +1,6 @@
-import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import type { Drawing, Room } from '../display-list.ts';
+import type { PlanFacts } from './facts.ts';
 import { extentOf, fitWidth } from './fit.ts';
 import { northArrow, scaleBar } from './frame.ts';
 import { legendItems, sheetNotes } from './key.ts';
@@ -11,11 +11,11 @@ import { planView } from './view.ts';
 const HIGHEST = 1.1;
 
 /** A plan for a screen: as large as the width allows, key below, as high as it needs to be. */
-export function planPicture(job: Job, assessment: Assessment, room: Room): Drawing {
+export function planPicture(job: Job, facts: PlanFacts, room: Room): Drawing {
   const unit = room.textSize / 7.2;
-  const fit = fitWidth(extentOf(job, assessment), room.width, HIGHEST, unit);
+  const fit = fitWidth(extentOf(job, facts), room.width, HIGHEST, unit);
   const frame = { left: 0, top: 0, right: room.width, bottom: fit.height };
-  const view = planView(job, assessment, { ...fit, frame, unit });
+  const view = planView(job, facts, { ...fit, frame, unit });
   const plan = planItems(view);
   const top = fit.height + 10 * unit;
   const columns = Math.max(1, Math.floor(room.width / (150 * unit)));
@@ -27,7 +27,7 @@ export function planPicture(job: Job, assessment: Assessment, room: Room): Drawi
     width: room.width,
     height: notesTop + notes.height + 4 * unit,
     title: 'Plan of the space',
-    description: planDescription(job, assessment, undefined),
+    description: planDescription(job, facts, undefined),
     items: [
       { kind: 'layer', name: 'plan', items: plan.items },
       northArrow(view, { x: 20 * unit, y: top + 22 * unit }, job.plan.northDeg),

@@ -1,9 +1,9 @@
-import type { Assessment } from '@undercroft/assessment';
 import { units } from '@undercroft/engine';
 import type { Job } from '@undercroft/record';
 import type { Item } from '../display-list.ts';
 import { dimensionsLayer } from './dimensions.ts';
 import { equipmentLayer, obstacleLabels, obstaclesLayer } from './equipment.ts';
+import type { PlanFacts } from './facts.ts';
 import { floorLayer, zoneLabels } from './floor.ts';
 import { findingsLayer, heightsLayer, photosLayer, readingsLayer } from './seen.ts';
 import { drainsLayer, ductsLayer, seamsLayer } from './services.ts';
@@ -69,7 +69,7 @@ export function planItems(view: PlanView): {
 function notesOf(view: PlanView, leftOut: number): string[] {
   const { plan } = view.job;
   const known = new Set(plan.walls.filter((w) => w.thicknessM !== undefined).map((w) => w.wallId));
-  const thin = view.assessment.geometry.edges.some((e) => !known.has(e.id));
+  const thin = view.facts.geometry.edges.some((e) => !known.has(e.id));
   return [
     ...(plan.outline.kind === 'traverse' ? ['Walls are dimensioned as taped.'] : []),
     ...(thin ? [`Wall thickness not recorded: drawn as 8".`] : []),
@@ -78,8 +78,8 @@ function notesOf(view: PlanView, leftOut: number): string[] {
 }
 
 /** What the plan shows, in words. */
-export function planDescription(job: Job, assessment: Assessment, scale: string | undefined): string {
-  const { geometry } = assessment;
+export function planDescription(job: Job, facts: PlanFacts, scale: string | undefined): string {
+  const { geometry } = facts;
   const count = (n: number, one: string, many = `${one}s`) =>
     n === 0 ? [] : [`${n} ${n === 1 ? one : many}`];
   const parts = [
@@ -90,7 +90,7 @@ export function planDescription(job: Job, assessment: Assessment, scale: string 
     ...count(job.plan.vents.length, 'vent'),
     ...count(job.plan.doors.length, 'access door'),
     ...count(job.plan.drains.length, 'drain'),
-    ...count(assessment.readings.filter((r) => r.at !== undefined).length, 'reading'),
+    ...count(facts.readings.filter((r) => r.at !== undefined).length, 'reading'),
     ...count(job.findings.filter((f) => f.place.at !== undefined).length, 'numbered finding'),
   ];
   const size = units.formatQuantity(geometry.floorAreaM2, 'area', 'us', 0);

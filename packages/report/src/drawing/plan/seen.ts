@@ -1,6 +1,6 @@
 import { units } from '@undercroft/engine';
 import type { Job, Point } from '@undercroft/record';
-import { area, type Item, line, type Spot } from '../display-list.ts';
+import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { type MarkName, mark } from '../marks.ts';
 import { arcPoints, around, distance, shift } from '../polygon.ts';
 import { onSheet } from './structure.ts';
@@ -31,7 +31,7 @@ function shownById(job: Job): Map<string, string> {
 function stopsOf(view: PlanView): Stop[] {
   const shown = shownById(view.job);
   const stops: Stop[] = [];
-  for (const reading of view.assessment.readings) {
+  for (const reading of view.facts.readings) {
     if (reading.at === undefined) continue;
     const at = view.toSheet(reading.at);
     const text = shown.get(reading.id) ?? reading.shown;
@@ -155,7 +155,7 @@ export function photosLayer(view: PlanView): Item[] {
     if (photo.place.at === undefined) return [];
     const at = view.toSheet(photo.place.at);
     places.take(around(at, 4 * unit), 0.8);
-    return eye(view, at, photo);
+    return drawnFor('photo', photo.id, eye(view, at, photo));
   });
   if (items.length === 0) return [];
   view.legend.add('photo', 'Photo, with its view', (at) => eye(view, at, {}));
@@ -192,7 +192,7 @@ export function heightsLayer(view: PlanView): Item[] {
       color: 'soft',
       size: LETTERING.small,
     });
-    return [...heightMark(view, at), ...label];
+    return drawnFor('height', h.id, [...heightMark(view, at), ...label]);
   });
   return [{ kind: 'layer', name: 'heights', items }];
 }

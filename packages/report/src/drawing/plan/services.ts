@@ -1,5 +1,5 @@
 import { units } from '@undercroft/engine';
-import { area, type Item, line, type Spot } from '../display-list.ts';
+import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { along, boxOf, distance, heading, leftOf, shift } from '../polygon.ts';
 import { type Label, LETTERING, letterNear, type PlanView, pen } from './view.ts';
 
@@ -57,7 +57,7 @@ export function ductsLayer(view: PlanView): { readonly ducts: Item[]; readonly c
   const { ducts } = view.job.plan;
   if (ducts.length === 0) return { ducts: [], clearances: () => [] };
   const { unit } = view;
-  const labels: Label[] = [];
+  const labels: { readonly id: string; readonly label: Label }[] = [];
   view.legend.add('duct', 'Duct', (at) =>
     [-3, 3].map((y) =>
       line(
@@ -80,23 +80,28 @@ export function ductsLayer(view: PlanView): { readonly ducts: Item[]; readonly c
     const [a, b] = longestSide(path);
     const at = along(a, b, 0.5);
     const drawn = [line(left, edge), line(right, edge)];
-    if (duct.clearanceM === undefined) return drawn;
+    if (duct.clearanceM === undefined) return drawnFor('duct', duct.id, drawn);
     view.legend.add('clearance', 'Lowest clearance of a duct', (p) => cross(p, 3.5 * unit, view));
     view.places.take(boxOf([shift(at, { x: 1, y: 1 }, 4 * unit), shift(at, { x: -1, y: -1 }, 4 * unit)]));
     const name = duct.carries === undefined ? 'duct' : NAMES[duct.carries];
-    labels.push({
+    const label = {
       at,
       lines: [`${name}, ${inches(duct.clearanceM)} clear`],
       gap: half / unit + 2,
       reach: 70,
       size: LETTERING.small,
-    });
-    return [...drawn, ...cross(at, 3.5 * unit, view)];
+    };
+    labels.push({ id: duct.id, label });
+    return drawnFor('duct', duct.id, [...drawn, ...cross(at, 3.5 * unit, view)]);
   });
   return {
     ducts: [{ kind: 'layer', name: 'ducts', items }],
     clearances: () => [
-      { kind: 'layer', name: 'clearances', items: labels.flatMap((label) => letterNear(view, label)) },
+      {
+        kind: 'layer',
+        name: 'clearances',
+        items: labels.flatMap(({ id, label }) => drawnFor('duct', id, letterNear(view, label))),
+      },
     ],
   };
 }
@@ -130,20 +135,24 @@ export function drainsLayer(view: PlanView): Item[] {
       const length = distance(path[i], p);
       return length < 14 * unit ? [] : [arrowHead(view, along(path[i], p, 0.55), heading(path[i], p))];
     });
-    return [line(path, stroke), ...heads];
+    return drawnFor('drain', drain.id, [line(path, stroke), ...heads]);
   });
   const inverts = drains.flatMap((drain) =>
     drain.path.flatMap(({ at, invertM }) =>
       invertM === undefined
         ? []
-        : letterNear(view, {
-            at: view.toSheet(at),
-            lines: [`inv ${invertM > 0 ? '+' : ''}${inches(invertM)}`],
-            gap: 3,
-            reach: 40,
-            color: 'water',
-            size: LETTERING.small,
-          }),
+        : drawnFor(
+            'drain',
+            drain.id,
+            letterNear(view, {
+              at: view.toSheet(at),
+              lines: [`inv ${invertM > 0 ? '+' : ''}${inches(invertM)}`],
+              gap: 3,
+              reach: 40,
+              color: 'water',
+              size: LETTERING.small,
+            }),
+          ),
     ),
   );
   return [{ kind: 'layer', name: 'drains', items: [...lines, ...inverts] }];
@@ -181,7 +190,7 @@ export function seamsLayer(view: PlanView): { readonly seams: Item[]; readonly l
     seams.flatMap((seam, i) => {
       if (seam.lapM === undefined) return [];
       const [a, b] = longestSide(paths[i]);
-      return letterNear(view, {
+      const label = letterNear(view, {
         at: along(a, b, 0.1),
         lines: [`lap ${inches(seam.lapM)}`],
         gap: 5,
@@ -190,9 +199,16 @@ export function seamsLayer(view: PlanView): { readonly seams: Item[]; readonly l
         size: LETTERING.small,
         optional: true,
       });
+      return drawnFor('seam', seam.id, label);
     });
   return {
-    seams: [{ kind: 'layer', name: 'seams', items: paths.flatMap(draw) }],
+    seams: [
+      {
+        kind: 'layer',
+        name: 'seams',
+        items: paths.flatMap((path, i) => drawnFor('seam', seams[i].id, draw(path))),
+      },
+    ],
     laps: () => [{ kind: 'layer', name: 'laps', items: laps() }],
   };
 }

@@ -1,7 +1,7 @@
-import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import { day } from '../../words/dates.ts';
 import type { Drawing, Item, Room } from '../display-list.ts';
+import type { PlanFacts } from './facts.ts';
 import { extentOf, type Fit, fitStandard } from './fit.ts';
 import { northArrow, scaleBar, TITLE_HEIGHT, titleBlock } from './frame.ts';
 import { findingNotes, findingsHeight, legendItems, sheetNotes } from './key.ts';
@@ -25,12 +25,12 @@ interface Arrangement {
 const BELOW = { compass: 112, legendColumns: 3, legend: 400 } as const;
 
 /** The arrangement that lets the plan be drawn larger; beside where both come out alike. */
-function arrange(job: Job, assessment: Assessment, room: Required<Room>, unit: number): Arrangement {
-  const extent = extentOf(job, assessment);
+function arrange(job: Job, facts: PlanFacts, room: Required<Room>, unit: number): Arrangement {
+  const extent = extentOf(job, facts);
   const height = room.height - (TITLE_HEIGHT + GAP) * unit;
   const beside = { width: room.width - (SIDE + GAP) * unit, height };
   const fit = fitStandard(extent, beside, unit);
-  const trial = planView(job, assessment, { ...fit, unit, frame: frameOf(beside) });
+  const trial = planView(job, facts, { ...fit, unit, frame: frameOf(beside) });
   planItems(trial);
   const legend = legendItems(trial, { x: 0, y: 0 }, BELOW.legend * unit, BELOW.legendColumns);
   const findings = findingsHeight(trial, room.width - (BELOW.compass + BELOW.legend) * unit, 1) * unit;
@@ -85,11 +85,11 @@ function keyBelow(view: PlanView, y: number, room: Required<Room>, notes: readon
  * A plan sheet for paper, in points: drawn to the largest standard scale that fits, with legend, findings by number, north
  * arrow and scale bar, and a title block at the foot.
  */
-export function planSheet(job: Job, assessment: Assessment, room: Required<Room>): Drawing {
+export function planSheet(job: Job, facts: PlanFacts, room: Required<Room>): Drawing {
   const unit = room.textSize / 7.2;
-  const { key, field, fit } = arrange(job, assessment, room, unit);
+  const { key, field, fit } = arrange(job, facts, room, unit);
   const frame = frameOf(field);
-  const view = planView(job, assessment, { ...fit, frame, unit });
+  const view = planView(job, facts, { ...fit, frame, unit });
   const plan = planItems(view);
   const keyItems =
     key === 'beside'
@@ -106,7 +106,7 @@ export function planSheet(job: Job, assessment: Assessment, room: Required<Room>
     width: room.width,
     height: room.height,
     title: 'Plan of the space',
-    description: planDescription(job, assessment, fit.words),
+    description: planDescription(job, facts, fit.words),
     items: [
       { kind: 'layer', name: 'plan', within: outline, items: plan.items },
       ...keyItems,

@@ -1,5 +1,5 @@
 import { units } from '@undercroft/engine';
-import { area, type Item, line, type Spot } from '../display-list.ts';
+import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { hatchLines } from '../hatch.ts';
 import { boxOf, distance, heading, leftOf, shift, turnedRectangle } from '../polygon.ts';
 import { letterNear, type PlanView, pen } from './view.ts';
@@ -25,10 +25,10 @@ export function girdersLayer(view: PlanView): Item[] {
       girderPen(view),
     ),
   ]);
-  const items = girders.map((g) => {
+  const items = girders.flatMap((g) => {
     const [from, to] = [view.toSheet(g.from), view.toSheet(g.to)];
     view.places.takeLine(from, to, 0, 0.25);
-    return line([from, to], girderPen(view));
+    return drawnFor('girder', g.id, [line([from, to], girderPen(view))]);
   });
   return [{ kind: 'layer', name: 'girders', items }];
 }
@@ -56,7 +56,7 @@ export function piersLayer(view: PlanView): Item[] {
       p.depthM * view.scale,
     );
     view.places.take(boxOf(corners), 0.9);
-    return hatchedBlock(view, corners);
+    return drawnFor('pier', p.id, hatchedBlock(view, corners));
   });
   return [{ kind: 'layer', name: 'piers', items }];
 }
@@ -89,7 +89,7 @@ export function interiorWallsLayer(view: PlanView): Item[] {
       if (b <= a) continue;
       parts.push(...draw(shift(from, direction, a), shift(from, direction, b), wall.thicknessM * view.scale));
     }
-    return parts;
+    return drawnFor('interior-wall', wall.id, parts);
   });
   return [{ kind: 'layer', name: 'inside-walls', items }];
 }
@@ -118,7 +118,7 @@ export function joistsLayer(view: PlanView): Item[] {
     };
     const [a, b] = [shift(center, run, -16 * unit), shift(center, run, 16 * unit)];
     const spacing = `${Number(units.convert(joists.spacingM, 'm', 'in').toFixed(1))} in`;
-    return [
+    return drawnFor('joists', joists.id, [
       line([a, b], pen(view, 'soft', 0.6)),
       head(a, -1),
       head(b, 1),
@@ -130,7 +130,7 @@ export function joistsLayer(view: PlanView): Item[] {
         color: 'soft',
         size: 6.6,
       }),
-    ];
+    ]);
   });
   return items.length === 0 ? [] : [{ kind: 'layer', name: 'joists', items }];
 }

@@ -1,4 +1,3 @@
-import type { Assessment } from '@undercroft/assessment';
 import { isSurveyed, type Job, type Point, type SurveyedJob } from '@undercroft/record';
 import type { ColorName } from '../../look/tokens.ts';
 import type { Item, Spot, Stroke, TextItem } from '../display-list.ts';
@@ -6,12 +5,13 @@ import { line } from '../display-list.ts';
 import { LabelPlaces } from '../place-labels.ts';
 import type { Box } from '../polygon.ts';
 import { textWidth } from '../text-width.ts';
+import type { PlanFacts } from './facts.ts';
 import { Legend } from './legend.ts';
 
 /** What every part of the plan is drawn with. */
 export interface PlanView {
   readonly job: SurveyedJob;
-  readonly assessment: Assessment;
+  readonly facts: PlanFacts;
   /** Drawing units per meter. */
   readonly scale: number;
   /** One unit of lettering and line weight: a 72nd of an inch on Letter paper, more on a screen. */
@@ -31,7 +31,7 @@ export const LETTERING = { ordinary: 7.2, small: 6.6 } as const;
 /** @throws RangeError for a job without walls or ground, of which there can be no assessment either */
 export function planView(
   job: Job,
-  assessment: Assessment,
+  facts: PlanFacts,
   placed: { readonly scale: number; readonly origin: Spot; readonly frame: Box; readonly unit: number },
 ): PlanView {
   if (!isSurveyed(job)) throw new RangeError('a job without walls or ground has no plan to draw');
@@ -39,11 +39,11 @@ export function planView(
   const toSheet = (p: Point): Spot => ({ x: origin.x + p.xM * scale, y: origin.y - p.yM * scale });
   return {
     job,
-    assessment,
+    facts,
     scale,
     unit,
     frame,
-    outline: assessment.geometry.corners.map(toSheet),
+    outline: facts.geometry.corners.map(toSheet),
     places: new LabelPlaces(frame),
     legend: new Legend(),
     toSheet,

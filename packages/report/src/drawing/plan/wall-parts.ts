@@ -22,8 +22,8 @@ export interface DrawnWall {
 
 /** The walls with their thickness, mitered at the corners. */
 export function drawnWalls(view: PlanView): DrawnWall[] {
-  const { outline, job, assessment, scale } = view;
-  const edges = assessment.geometry.edges;
+  const { outline, job, scale } = view;
+  const { edges } = view.facts.geometry;
   const facts = new Map(job.plan.walls.map((w) => [w.wallId, w]));
   const thick = edges.map((e) => (facts.get(e.id)?.thicknessM ?? USUAL_THICKNESS_M) * scale);
   const outer = grown(outline, thick);

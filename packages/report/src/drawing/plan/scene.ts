@@ -1,0 +1,50 @@
+import type { Job } from '@undercroft/record';
+import type { Drawing, Spot } from '../display-list.ts';
+import type { PlanFacts } from './facts.ts';
+import { extentOf, fitAt } from './fit.ts';
+import type { LegendEntry } from './legend.ts';
+import { planDescription, planItems } from './plan-items.ts';
+import { planView } from './view.ts';
+
+/** A plan that is moved and zoomed on a screen: the drawing by itself, and its key for the screen to lay out. */
+export interface PlanScene {
+  readonly drawing: Drawing;
+  /** Where the zero point of the plan lies on the drawing. */
+  readonly origin: Spot;
+  /** One unit of lettering, in drawing units. */
+  readonly unit: number;
+  readonly legend: readonly LegendEntry[];
+  /** What must be said about the drawing, one sentence each. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * A plan at a scale that is asked for, as large as it comes out.
+ * @param unitsPerMeter drawing units per meter
+ * @param textSize size of ordinary lettering, in drawing units
+ * @throws RangeError for a job without walls or ground
+ */
+export function planScene(job: Job, facts: PlanFacts, unitsPerMeter: number, textSize: number): PlanScene {
+  const unit = textSize / 7.2;
+  const { width, height, ...fit } = fitAt(extentOf(job, facts), unitsPerMeter, unit);
+  const view = planView(job, facts, {
+    ...fit,
+    frame: { left: 0, top: 0, right: width, bottom: height },
+    unit,
+  });
+  const { items, notes } = planItems(view);
+  return {
+    drawing: {
+      width,
+      height,
+      title: 'Plan of the space',
+      description: planDescription(job, facts, undefined),
+      items,
+      unitsPerMeter,
+    },
+    origin: fit.origin,
+    unit,
+    legend: view.legend.list(),
+    notes,
+  };
+}
