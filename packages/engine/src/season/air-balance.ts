@@ -1,6 +1,7 @@
 import { MINIMUM_OFF_S } from '../dehumidifier/part-load.ts';
 import type { CompiledCase } from './compiled-case.ts';
 import { decayOf } from './decay.ts';
+import { loopConstants } from './loop-constants.ts';
 import {
   capacityKgPerS,
   intakeHumidity,
@@ -10,10 +11,10 @@ import {
   runShareOf,
   SWITCHING_BAND,
 } from './machine.ts';
-import { BELOW_RATING, DEFROSTING, MACHINES_W, RUN_SHARE, STARTS_PER_HOUR } from './step-values.ts';
+import { stepPlaces } from './step-values.ts';
 
-/** Mass ratio of water vapor to dry air. */
-export const MASS_RATIO = 0.621945;
+const { BELOW_RATING, DEFROSTING, MACHINES_W, RUN_SHARE, STARTS_PER_HOUR } = stepPlaces;
+const { MASS_RATIO } = loopConstants;
 
 /** Linear balance of the vapor in the air during one step, and what came out of it. */
 export interface AirBalance {

@@ -2,7 +2,9 @@ import type { CompiledCase } from './compiled-case.ts';
 import { WATER_PATHS } from './places.ts';
 import type { Recorder } from './recorder.ts';
 import type { SpaceState } from './state.ts';
-import { HEAT_GROSS_W, HEAT_NET_W, SUMMED, WATER } from './step-values.ts';
+import { stepPlaces } from './step-values.ts';
+
+const { HEAT_GROSS_W, HEAT_NET_W, SUMMED, WATER } = stepPlaces;
 
 /** What is missing in the books of the year, as a share of all that moved. Rounding is some 1e-13. */
 export interface Closure {

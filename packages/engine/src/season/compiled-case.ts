@@ -1,11 +1,10 @@
 import { undisturbedGroundC } from '../ground/undisturbed.ts';
 import { VAPOR_DIFFUSIVITY_M2_PER_S } from '../moisture/ground-evaporation.ts';
 import type { CapillaryWall } from '../moisture/wall.ts';
+import { loopConstants } from './loop-constants.ts';
 import { WOOD_SITES } from './places.ts';
 import type { SeasonCase, SeasonMachine } from './season-case.ts';
 
-/** Specific heat of air, J/(kg·K). */
-export const AIR_HEAT = 1006;
 /** Gas constant of dry air, J/(kg·K), and the temperature at which the air of the space is weighed, K. */
 const DRY_AIR_GAS = 287.042;
 const DENSITY_AT_K = 288.15;
@@ -84,7 +83,7 @@ export function compileCase(source: SeasonCase, meanPressurePa: number): Compile
     source,
     volumeM3,
     airMassKg: density * volumeM3,
-    airHeatJPerK: density * volumeM3 * AIR_HEAT,
+    airHeatJPerK: density * volumeM3 * loopConstants.AIR_HEAT,
     planM2: source.planAreaM2,
     floorWPerK: house.floorUWPerM2K * source.planAreaM2,
     wallAboveWPerK: walls.aboveGradeUWPerM2K * walls.aboveGradeAreaM2,

@@ -1,23 +1,12 @@
-import { AIR_HEAT, type CompiledCase } from './compiled-case.ts';
+import type { CompiledCase } from './compiled-case.ts';
 import { decayOf } from './decay.ts';
+import { loopConstants } from './loop-constants.ts';
 import type { SpaceState, StepDrive, StepResult } from './state.ts';
-import {
-  AIR_C,
-  AT_AIR,
-  AT_DUCTS,
-  AT_GROUND,
-  AT_WALL_ABOVE,
-  AT_WALL_BELOW,
-  AT_WALL_GROUND,
-  AT_WOOD,
-  FANS_W,
-  FLOOR_W,
-  GROUND_C,
-  HEAT_GROSS_W,
-  HEAT_NET_W,
-  WALL_C,
-  WOOD_C,
-} from './step-values.ts';
+import { stepPlaces, surfacePlaces } from './step-values.ts';
+
+const { AIR_HEAT } = loopConstants;
+const { AIR_C, FANS_W, FLOOR_W, GROUND_C, HEAT_GROSS_W, HEAT_NET_W, WALL_C, WOOD_C } = stepPlaces;
+const { AT_AIR, AT_DUCTS, AT_GROUND, AT_WALL_ABOVE, AT_WALL_BELOW, AT_WALL_GROUND, AT_WOOD } = surfacePlaces;
 
 const STRIDE = 8;
 const STORE = 0;

@@ -5,7 +5,9 @@ import type { CompiledCase } from './compiled-case.ts';
 import { dewPointTable, saturationTable, tableDewPoint, tableSaturations } from './fast-tables.ts';
 import { FILM_SURFACES, MOLD_SURFACES, WOOD_SITES } from './places.ts';
 import type { SpaceState } from './state.ts';
-import {
+import { stepPlaces } from './step-values.ts';
+
+const {
   AIR_C,
   BELOW_RATING,
   CONDENSING,
@@ -23,8 +25,25 @@ import {
   WALL_C,
   WATER_MACHINES,
   WOOD_C,
-} from './step-values.ts';
+} = stepPlaces;
 
+/** Places in `counts`: hours above 60, 70, 80 %, days above 80 %, hours of frost and of cold, and of the humidity by the day. */
+export const hourCounts = {
+  ABOVE_60: 0,
+  ABOVE_70: 1,
+  ABOVE_80: 2,
+  DAYS_ABOVE_80: 3,
+  FROST_HOURS: 4,
+  /** Hours in air that is colder than any that machines are tested in. */
+  COLD_HOURS: 5,
+  /** Sum of the day so far. */
+  DAY_SUM: 6,
+  /** Highest daily mean of the relative humidity. */
+  HIGHEST_DAY: 7,
+} as const;
+
+const { ABOVE_60, ABOVE_70, ABOVE_80, COLD_HOURS, DAYS_ABOVE_80, DAY_SUM, FROST_HOURS, HIGHEST_DAY } =
+  hourCounts;
 const SITES = WOOD_SITES.length;
 const FILMS = FILM_SURFACES.length;
 /** No class grows anything below this humidity; the lowest floor of the classes is 0.8. */
@@ -83,20 +102,9 @@ export interface Recorder {
   readonly hour: Float64Array;
   readonly moldC: Float64Array;
   readonly moldPa: Float64Array;
-  /** Hours above 60, 70, 80 %, days above 80 %, hours of frost and of untested cold, and the day's sum. */
+  /** See `hourCounts`. */
   readonly counts: Float64Array;
 }
-
-/** Places in `counts`. */
-export const ABOVE_60 = 0;
-export const ABOVE_70 = 1;
-export const ABOVE_80 = 2;
-export const DAYS_ABOVE_80 = 3;
-export const FROST_HOURS = 4;
-export const COLD_HOURS = 5;
-const DAY_SUM = 6;
-/** Highest daily mean of the relative humidity. */
-export const HIGHEST_DAY = 7;
 
 export function createRecorder(
   c: CompiledCase,

@@ -5,20 +5,13 @@ import { type Closure, energyClosure, waterClosure, yearTotal } from './closure.
 import type { CompiledCase } from './compiled-case.ts';
 import type { MoldSurface, WaterPath, WoodSite } from './places.ts';
 import { FILM_SURFACES, type FilmSurface, MOLD_SURFACES, WATER_PATHS, WOOD_SITES } from './places.ts';
-import {
-  ABOVE_60,
-  ABOVE_70,
-  ABOVE_80,
-  COLD_HOURS,
-  DAYS_ABOVE_80,
-  FROST_HOURS,
-  HIGHEST_DAY,
-  type Recorder,
-  type SeasonHourly,
-} from './recorder.ts';
+import { hourCounts, type Recorder, type SeasonHourly } from './recorder.ts';
 import type { SpaceState } from './state.ts';
 import type { DriveRules } from './step-drive.ts';
-import {
+import { stepPlaces } from './step-values.ts';
+
+const { ABOVE_60, ABOVE_70, ABOVE_80, COLD_HOURS, DAYS_ABOVE_80, FROST_HOURS, HIGHEST_DAY } = hourCounts;
+const {
   AIR_C,
   DEW_POINT_C,
   FANS_W,
@@ -33,7 +26,7 @@ import {
   SUMMED,
   WATER,
   WATER_MACHINES,
-} from './step-values.ts';
+} = stepPlaces;
 
 /** Means and sums of one month. */
 export interface SeasonMonth {

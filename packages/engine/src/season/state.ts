@@ -1,6 +1,9 @@
 import type { CompiledCase } from './compiled-case.ts';
 import { FILM_SURFACES, WOOD_SITES } from './places.ts';
-import { PLACES, VALUES } from './step-values.ts';
+import { stepPlaces, surfacePlaces } from './step-values.ts';
+
+const { PLACES } = surfacePlaces;
+const { VALUES } = stepPlaces;
 
 /** What the space holds: everything that one step hands to the next. */
 export interface SpaceState {

@@ -1,9 +1,11 @@
-import { MASS_RATIO } from './air-balance.ts';
 import type { CompiledCase } from './compiled-case.ts';
 import { saturationTable, tableSaturationPa } from './fast-tables.ts';
 import { createFlowTable, type FlowTable, lookUpFlows } from './flow-table.ts';
+import { loopConstants } from './loop-constants.ts';
 import type { SpaceState, StepDrive } from './state.ts';
 import type { PreparedWeather, WeatherSeries } from './weather-series.ts';
+
+const { MASS_RATIO } = loopConstants;
 
 /** Highest relative humidity that a house without cooling is taken to reach; its air leaves faster than that. */
 const HOUSE_LIMIT = 0.9;

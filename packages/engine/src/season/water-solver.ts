@@ -2,46 +2,61 @@ import { type AirBalance, createAirBalance } from './air-balance.ts';
 import type { CompiledCase } from './compiled-case.ts';
 import { saturationTable, woodTable } from './fast-tables.ts';
 import { FILM_SURFACES, WOOD_SITES } from './places.ts';
-import { PLACES } from './step-values.ts';
+import { surfacePlaces } from './step-values.ts';
 
-/**
- * Places of one wood site: permeance times area, share of the surface layer in the mean content, rise of that by 1 kg/s,
- * conductance to the core, seconds over the masses; then of the step: flow = base − slope·(vapor pressure of the air),
- * mean content = rest − flow·give.
- */
-export const WOOD_STRIDE = 10;
-export const WOOD_G = 0;
-export const WOOD_SURFACE_SHARE = 1;
-export const WOOD_GIVE = 2;
-export const WOOD_CORE_G = 3;
-export const WOOD_PER_SURFACE_KG = 4;
-export const WOOD_PER_CORE_KG = 5;
-export const WOOD_BASE = 6;
-export const WOOD_SLOPE = 7;
-export const WOOD_REST = 8;
+const { PLACES } = surfacePlaces;
 
-/**
- * Places of one film surface: conductance, pressure it works towards and that of its coldest part, flow when it dries up
- * within the step, and mode: 0 dry and not condensing, 1 exchanging, 2 dries up.
- */
-export const FILM_STRIDE = 5;
-export const FILM_G = 0;
-export const FILM_PA = 1;
-export const FILM_COLD_PA = 2;
-export const FILM_RATE = 3;
-export const FILM_MODE = 4;
+/** Places in the arrays of wood and films. Taken out as `stepPlaces` are. */
+export const waterPlaces = {
+  /**
+   * Of one wood site: permeance times area, share of the surface layer in the mean content, rise of that by 1 kg/s,
+   * conductance to the core, seconds over the masses; then of the step: flow = base − slope·(vapor pressure of the air),
+   * mean content = rest − flow·give.
+   */
+  WOOD_STRIDE: 10,
+  WOOD_G: 0,
+  WOOD_SURFACE_SHARE: 1,
+  WOOD_GIVE: 2,
+  WOOD_CORE_G: 3,
+  WOOD_PER_SURFACE_KG: 4,
+  WOOD_PER_CORE_KG: 5,
+  WOOD_BASE: 6,
+  WOOD_SLOPE: 7,
+  WOOD_REST: 8,
+  /**
+   * Of one film surface: conductance, pressure it works towards and that of its coldest part, flow when it dries up
+   * within the step, and mode: 0 dry and not condensing, 1 exchanging, 2 dries up.
+   */
+  FILM_STRIDE: 5,
+  FILM_G: 0,
+  FILM_PA: 1,
+  FILM_COLD_PA: 2,
+  FILM_RATE: 3,
+  FILM_MODE: 4,
+} as const;
+
+const {
+  FILM_STRIDE,
+  WOOD_CORE_G,
+  WOOD_G,
+  WOOD_GIVE,
+  WOOD_PER_CORE_KG,
+  WOOD_PER_SURFACE_KG,
+  WOOD_STRIDE,
+  WOOD_SURFACE_SHARE,
+} = waterPlaces;
 
 /** Constants of the wood for one length of step, and working room. */
 export interface WaterSolver {
   readonly seconds: number;
-  /** By wood site, `WOOD_STRIDE` places, see below. One array, because each array read in a loop costs its own checks. */
+  /** By wood site, `WOOD_STRIDE` places. One array, because each array read in a loop costs its own checks. */
   readonly site: Float64Array;
   readonly balance: AirBalance;
   readonly pressures: Float64Array;
   readonly wood: Float64Array;
   /** Saturation pressure at each place, Pa. */
   readonly placesPa: Float64Array;
-  /** By film surface, `FILM_STRIDE` places, see below. */
+  /** By film surface, `FILM_STRIDE` places. */
   readonly film: Float64Array;
   /** Vapor pressure of the air, mean of the step, Pa. */
   vaporPa: number;

@@ -1,16 +1,17 @@
-import { VAPOR_GAS_CONSTANT } from '../moisture/vapor-density.ts';
 import { asWaterMPerS, risingDampKgPerMS } from '../moisture/wall.ts';
-import { balanceAir, humidityRatioOf, MASS_RATIO, runMachines } from './air-balance.ts';
+import { balanceAir, humidityRatioOf, runMachines } from './air-balance.ts';
 import type { CompiledCase } from './compiled-case.ts';
 import { tableSaturations, tableWoodHumidities } from './fast-tables.ts';
+import { loopConstants } from './loop-constants.ts';
 import { FILM_SURFACES } from './places.ts';
 import type { SpaceState, StepDrive, StepResult } from './state.ts';
-import {
-  AT_AIR,
-  AT_GROUND,
-  AT_WALL_BELOW,
-  AT_WALL_GROUND,
-  AT_WOOD,
+import { stepPlaces, surfacePlaces } from './step-values.ts';
+import { type WaterSolver, waterPlaces } from './water-solver.ts';
+import { bookHeat, moveFilms, moveWood, prepareFilms, switchFilms } from './water-stores.ts';
+
+const { VAPOR_GAS_CONSTANT, MASS_RATIO } = loopConstants;
+const { AT_AIR, AT_GROUND, AT_WALL_BELOW, AT_WALL_GROUND, AT_WOOD } = surfacePlaces;
+const {
   FLOOR_SHARE,
   HUMIDITY_RATIO,
   OUTDOOR_KG_PER_S,
@@ -19,14 +20,13 @@ import {
   WATER,
   WATER_FOG,
   WATER_MACHINES,
-} from './step-values.ts';
-import {
+} = stepPlaces;
+const {
   FILM_G,
   FILM_MODE,
   FILM_PA,
   FILM_RATE,
   FILM_STRIDE,
-  type WaterSolver,
   WOOD_BASE,
   WOOD_G,
   WOOD_GIVE,
@@ -34,8 +34,7 @@ import {
   WOOD_SLOPE,
   WOOD_STRIDE,
   WOOD_SURFACE_SHARE,
-} from './water-solver.ts';
-import { bookHeat, moveFilms, moveWood, prepareFilms, switchFilms } from './water-stores.ts';
+} = waterPlaces;
 
 /**
  * One step of the water: air, wood, films and machines, at the temperatures that `stepHeat` found. Every flow is

@@ -1,13 +1,12 @@
-import { CONDENSATION_HEAT_J_PER_KG } from '../dehumidifier/heat.ts';
-import { VAPOR_GAS_CONSTANT } from '../moisture/vapor-density.ts';
 import { type CompiledCase, WOOD_FULL } from './compiled-case.ts';
+import { loopConstants } from './loop-constants.ts';
 import type { SpaceState, StepDrive, StepResult } from './state.ts';
-import {
-  AT_AIR,
-  AT_DUCTS,
-  AT_GROUND,
-  AT_WALL_ABOVE,
-  AT_WALL_BELOW,
+import { stepPlaces, surfacePlaces } from './step-values.ts';
+import { type WaterSolver, waterPlaces } from './water-solver.ts';
+
+const { CONDENSATION_HEAT_J_PER_KG, VAPOR_GAS_CONSTANT } = loopConstants;
+const { AT_AIR, AT_DUCTS, AT_GROUND, AT_WALL_ABOVE, AT_WALL_BELOW } = surfacePlaces;
+const {
   CONDENSING,
   HEAT_GROSS_W,
   HEAT_NET_W,
@@ -18,15 +17,14 @@ import {
   WATER_FOG,
   WATER_MACHINES,
   WATER_WOOD,
-} from './step-values.ts';
-import {
+} = stepPlaces;
+const {
   FILM_COLD_PA,
   FILM_G,
   FILM_MODE,
   FILM_PA,
   FILM_RATE,
   FILM_STRIDE,
-  type WaterSolver,
   WOOD_BASE,
   WOOD_CORE_G,
   WOOD_GIVE,
@@ -35,7 +33,7 @@ import {
   WOOD_REST,
   WOOD_SLOPE,
   WOOD_STRIDE,
-} from './water-solver.ts';
+} = waterPlaces;
 
 const LINER = 0;
 const DUCTS = 3;
