@@ -1,5 +1,6 @@
 import {
   airflow,
+  causes,
   type climate,
   dehumidifier,
   EngineError,
@@ -17,6 +18,7 @@ import type { Assessment } from './assessment.ts';
 import { Assumptions } from './assumptions.ts';
 import { budgetOf } from './budget/budgets.ts';
 import { designMonth, surveyDay } from './budget/conditions.ts';
+import { causesOf } from './causes/causes.ts';
 import { type ChosenClimate, chooseClimate } from './climate.ts';
 import { cautionsOf, judgeCriteria } from './criteria.ts';
 import { samplesOfPlan } from './evidence/from-plan.ts';
@@ -66,6 +68,7 @@ function sourcesUsed(): Source[] {
     dehumidifier.dehumidifierSources,
     mold.moldSources,
     season.seasonSources,
+    causes.causesSources,
   ];
   const byId = new Map(sets.flatMap((set) => Object.values(set)).map((s) => [s.id, s]));
   return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
@@ -153,6 +156,14 @@ export function assess(record: Job, weather?: climate.ClimateYear, options: Asse
     geometry: space.result,
     ...parts,
     ...(year === undefined ? {} : { season: year }),
+    causes: causesOf({
+      job,
+      space,
+      facts,
+      samples,
+      ...parts,
+      ...(year === undefined ? {} : { season: year }),
+    }),
     assumptions: assumptions.list(),
     cautions: cautionsOf(facts),
     sources: sourcesUsed(),

@@ -2,6 +2,7 @@ import type { Notice, Source } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
 import type { Assumption } from './assumption.ts';
 import type { BudgetPath } from './budget/budget-path.ts';
+import type { CausesAssessment } from './causes/causes-assessment.ts';
 import type { Origin } from './origin.ts';
 import type { SeasonAssessment } from './season/season-assessment.ts';
 
@@ -174,6 +175,8 @@ export interface Assessment {
   readonly budgets: { readonly surveyDay?: BudgetResult; readonly designMonth: BudgetResult };
   /** The year by the hour; absent where it was not asked for. */
   readonly season?: SeasonAssessment;
+  /** Why the space is as it was found, and what follows. */
+  readonly causes: CausesAssessment;
   readonly assumptions: readonly Assumption[];
   readonly cautions: readonly CautionShown[];
   readonly sources: readonly Source[];

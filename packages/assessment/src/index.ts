@@ -18,6 +18,19 @@ export type {
 } from './assessment.ts';
 export type { Assumption } from './assumption.ts';
 export type { BudgetPath, PathInputShown, PathStep } from './budget/budget-path.ts';
+export type {
+  CauseArrow,
+  CauseConsequence,
+  CauseEvidenceShown,
+  CauseMechanism,
+  CauseNotShown,
+  CauseObservation,
+  CauseRuledOut,
+  CauseShare,
+  CausesAssessment,
+  NextMeasurementShown,
+  NextOutcome,
+} from './causes/causes-assessment.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';
 export { assessmentJsonSchema } from './results-schema/assessment-schema.ts';

@@ -1,5 +1,6 @@
 import type { Assessment } from '../assessment.ts';
 import { listOf, object, ref, text } from './build.ts';
+import { CAUSES_DEFINITIONS } from './causes-definitions.ts';
 import { DECISION_DEFINITIONS } from './decision-definitions.ts';
 import { SEASON_DEFINITIONS } from './season-definitions.ts';
 import { SURVEY_DEFINITIONS } from './survey-definitions.ts';
@@ -17,6 +18,7 @@ const ROOT = object<Assessment>(
     openQuestions: listOf(ref('OpenQuestion')),
     criteriaCount: ref('CriteriaCount'),
     budgets: object<Assessment['budgets']>({ designMonth: ref('Budget') }, { surveyDay: ref('Budget') }),
+    causes: ref('Causes'),
     assumptions: listOf(ref('Assumption')),
     cautions: listOf(ref('Caution')),
     sources: listOf(ref('Source')),
@@ -36,6 +38,6 @@ export function assessmentJsonSchema(): Record<string, unknown> {
     description:
       'Everything that follows from a job and a climate. SI units, the unit at the end of each name.',
     ...ROOT,
-    $defs: { ...SURVEY_DEFINITIONS, ...SEASON_DEFINITIONS, ...DECISION_DEFINITIONS },
+    $defs: { ...SURVEY_DEFINITIONS, ...SEASON_DEFINITIONS, ...DECISION_DEFINITIONS, ...CAUSES_DEFINITIONS },
   };
 }

@@ -14,13 +14,19 @@ export const UNLISTED_PRIOR = 0.06;
  */
 const SEEN = { present: 0.9, otherwise: 0.3 } as const;
 
+/** How many times likelier it is to see such a condition, or to find it absent, than under the other hypothesis. */
+export const SEEN_TIMES = {
+  seen: SEEN.present / SEEN.otherwise,
+  absent: (1 - SEEN.otherwise) / (1 - SEEN.present),
+} as const;
+
 /** What is known about one job, before it is put together. */
 export interface ChainInput {
   /** Conditions and consequences that were found. */
   readonly seen: readonly CauseKey[];
   /** Those that were looked for and not found. */
   readonly absent: readonly CauseKey[];
-  /** Causes that cannot be: there is no machine, no liner, no drain. */
+  /** What cannot be, as cause or as consequence: there is no machine, no liner, no drain. */
   readonly ruledOut: readonly CauseKey[];
   readonly evidence: readonly CauseEvidence[];
   /** Defaults to the catalogue. */
@@ -91,8 +97,8 @@ function evidenceOfStates(seen: ReadonlySet<CauseKey>, absent: ReadonlySet<Cause
     logRatio,
   });
   return [
-    ...[...seen].map((key) => item(key, Math.log(SEEN.present / SEEN.otherwise))),
-    ...[...absent].map((key) => item(key, Math.log((1 - SEEN.present) / (1 - SEEN.otherwise)))),
+    ...[...seen].map((key) => item(key, Math.log(SEEN_TIMES.seen))),
+    ...[...absent].map((key) => item(key, -Math.log(SEEN_TIMES.absent))),
   ];
 }
 
@@ -197,7 +203,7 @@ export function causeChain({ seen, absent, ruledOut, evidence, links = causeLink
   const found = new Set(seen);
   const missing = new Set(absent.filter((key) => !found.has(key)));
   const out = new Set(ruledOut);
-  const possible = links.filter((link) => !out.has(link.from));
+  const possible = links.filter((link) => !out.has(link.from) && !out.has(link.to));
   const order = inOrder(links);
   const follows = following(order, possible, found, missing);
   const all = [...evidence, ...evidenceOfStates(found, missing)];

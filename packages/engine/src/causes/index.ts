@@ -1,7 +1,7 @@
 export type { BudgetShare } from './budget-evidence.ts';
 export { budgetEvidence, SHARE_DOUBT } from './budget-evidence.ts';
 export type { CauseChain, ChainInput, EffectResult, RivalResult, RootShare, Standing } from './chain.ts';
-export { causeChain, UNLISTED_PRIOR } from './chain.ts';
+export { causeChain, SEEN_TIMES, UNLISTED_PRIOR } from './chain.ts';
 export type { CauseEvidence, CombinedEvidence } from './evidence.ts';
 export { combineEvidence, ITEM_CAP, TOTAL_CAP } from './evidence.ts';
 export type { LayoutLink, LayoutNode } from './layout/graph.ts';
@@ -15,7 +15,8 @@ export type { CauseKey, CauseKind, CauseNode } from './node.ts';
 export { causeNode, causeNodes } from './node.ts';
 export type { OutcomeModel, SignOutcome } from './outcome-model.ts';
 export { logLikelihoodRatio, outcomeChances } from './outcome-model.ts';
-export type { Sign, SignTool } from './sign.ts';
+export type { Sign, SignNeed, SignTool } from './sign.ts';
+export { signUnit } from './sign.ts';
 export { causeSigns, findSign } from './signs.ts';
 export { causesSources } from './sources.ts';
 export type { Rival } from './weigh.ts';

@@ -1,4 +1,5 @@
-import type { QuantityKey } from '../criteria/quantities.ts';
+import { type QuantityKey, quantities } from '../criteria/quantities.ts';
+import type { QuantityUnit } from '../criteria/quantity.ts';
 import type { Source } from '../sources/source.ts';
 import type { CauseKey } from './node.ts';
 import type { OutcomeModel } from './outcome-model.ts';
@@ -19,6 +20,17 @@ export type SignTool =
   | 'radon-monitor'
   | 'papers';
 
+/** What a space must have before a sign can be taken there. */
+export type SignNeed =
+  | 'liner'
+  | 'machine'
+  | 'no-machine'
+  | 'drain'
+  | 'sump'
+  | 'open-vents'
+  | 'ducts'
+  | 'batts';
+
 /** Something that can be measured or answered and tells explanations apart. */
 export interface Sign {
   /** Stable, kebab-case. */
@@ -27,6 +39,8 @@ export interface Sign {
   readonly title: string;
   /** Name of the quantity whose samples are this sign; absent for what is worked out from others or not kept yet. */
   readonly quantity?: QuantityKey;
+  /** Unit of a number that no quantity stands for; absent where one does, and for an answer. */
+  readonly unit?: QuantityUnit;
   /**
    * Signs of one group look at the same thing, so that their evidence is not counted twice: of a group the strongest item
    * for and the strongest against an explanation count.
@@ -34,6 +48,8 @@ export interface Sign {
   readonly group: string;
   /** Effects for which it tells explanations apart; absent for all. */
   readonly of?: readonly CauseKey[];
+  /** Absent where it can be taken in any space. */
+  readonly needs?: SignNeed;
   readonly model: OutcomeModel;
   /**
    * Which of several samples is the sign: the highest, the lowest or the mean. Of answers the highest is a yes where one
@@ -51,4 +67,10 @@ export interface Sign {
   readonly reason: string;
   /** Where thresholds and reason come from; the chances themselves are judgment. */
   readonly source: Source;
+}
+
+/** Unit of what a sign shows; `yes-no` for an answer. */
+export function signUnit(sign: Sign): QuantityUnit {
+  if (sign.quantity !== undefined) return quantities[sign.quantity].unit;
+  return sign.model.kind === 'answer' ? 'yes-no' : (sign.unit ?? 'index');
 }

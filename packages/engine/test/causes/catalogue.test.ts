@@ -3,6 +3,7 @@ import { causeChain } from '../../src/causes/chain.ts';
 import { causeLinks } from '../../src/causes/links.ts';
 import { type CauseKey, causeNode, causeNodes } from '../../src/causes/node.ts';
 import { outcomeChances } from '../../src/causes/outcome-model.ts';
+import { signUnit } from '../../src/causes/sign.ts';
 import { causeSigns } from '../../src/causes/signs.ts';
 import { causesSources } from '../../src/causes/sources.ts';
 
@@ -60,6 +61,8 @@ describe('the signs', () => {
     '"%s" has chances that can be',
     (_key, sign) => {
       const { model } = sign;
+      expect(signUnit(sign) === 'yes-no').toBe(model.kind === 'answer');
+      expect(sign.unit === undefined).toBe(sign.quantity !== undefined || model.kind === 'answer');
       const told = Object.keys(model.tells) as CauseKey[];
       expect(told.length).toBeGreaterThan(0);
       const chances = outcomeChances(model);

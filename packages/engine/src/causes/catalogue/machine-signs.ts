@@ -11,6 +11,7 @@ export const machineSigns: readonly Sign[] = [
     quantity: 'dehumidifierFreeRunM',
     group: 'outlet',
     of: DAMP,
+    needs: 'machine',
     model: {
       kind: 'bands',
       edges: [0.9, 3],
@@ -28,8 +29,9 @@ export const machineSigns: readonly Sign[] = [
     key: 'inlet-shortfall',
     title: 'Air at the inlet drier than the space',
     quantity: 'inletHumidityShortfall',
-    group: 'inlet',
+    group: 'machine-effect',
     of: DAMP,
+    needs: 'machine',
     model: {
       kind: 'bands',
       edges: [0.05, 0.1],
@@ -47,8 +49,9 @@ export const machineSigns: readonly Sign[] = [
     key: 'starts-per-hour',
     title: 'Starts per hour',
     quantity: 'compressorStartsPerHour',
-    group: 'starts',
+    group: 'machine-effect',
     of: DAMP,
+    needs: 'machine',
     model: {
       kind: 'bands',
       edges: [3],
@@ -65,8 +68,10 @@ export const machineSigns: readonly Sign[] = [
   {
     key: 'run-share',
     title: 'Share of the time that the machine runs',
-    group: 'run-share',
+    unit: 'fraction',
+    group: 'machine-effect',
     of: DAMP,
+    needs: 'machine',
     model: {
       kind: 'bands',
       edges: [0.35, 0.6, 0.9],
@@ -88,8 +93,9 @@ export const machineSigns: readonly Sign[] = [
     key: 'humidistat-error',
     title: 'Humidistat off from a reference',
     quantity: 'humidistatError',
-    group: 'humidistat',
+    group: 'machine-effect',
     of: DAMP,
+    needs: 'machine',
     model: { kind: 'bands', edges: [0.05], otherwise: [0.8, 0.2], tells: { 'machine-small': [0.55, 0.45] } },
     take: 'highest',
     how: 'Hold a checked hygrometer at its inlet for ten minutes.',

@@ -109,6 +109,7 @@ export const waterSigns: readonly Sign[] = [
     quantity: 'waterBedClearTimeH',
     group: 'stays',
     of: WATER,
+    needs: 'liner',
     model: {
       kind: 'bands',
       edges: [24, 48],
@@ -148,6 +149,7 @@ export const waterSigns: readonly Sign[] = [
     quantity: 'drainInvertBelowFloorM',
     group: 'drain-level',
     of: WATER,
+    needs: 'drain',
     model: {
       kind: 'bands',
       edges: [0, 0.1],
@@ -167,6 +169,7 @@ export const waterSigns: readonly Sign[] = [
     quantity: 'drainJointsCoupled',
     group: 'drain-joints',
     of: WATER,
+    needs: 'drain',
     model: { kind: 'answer', otherwise: 0.75, tells: { 'drain-fails': 0.4 } },
     take: 'lowest',
     how: 'Dig a window at a joint, or run a camera.',
@@ -181,6 +184,7 @@ export const waterSigns: readonly Sign[] = [
     quantity: 'drainFallSlope',
     group: 'drain-fall',
     of: WATER,
+    needs: 'drain',
     model: {
       kind: 'bands',
       edges: [0.002, 0.008],
@@ -200,6 +204,7 @@ export const waterSigns: readonly Sign[] = [
     quantity: 'floorInletRimAboveLinerM',
     group: 'basin-rim',
     of: WATER,
+    needs: 'sump',
     model: { kind: 'bands', edges: [0.003], otherwise: [0.75, 0.25], tells: { 'drain-fails': [0.45, 0.55] } },
     take: 'highest',
     how: 'Tape from the liner up to the rim.',
@@ -214,6 +219,7 @@ export const waterSigns: readonly Sign[] = [
     quantity: 'condensatePumpFixed',
     group: 'condensate',
     of: WATER,
+    needs: 'machine',
     model: { kind: 'answer', otherwise: 0.6, tells: { condensate: 0.3 } },
     take: 'lowest',
     how: 'Tug at the pump and look for water marks round it.',
@@ -228,6 +234,7 @@ export const waterSigns: readonly Sign[] = [
     quantity: 'condensateLineSlope',
     group: 'condensate',
     of: WATER,
+    needs: 'machine',
     model: { kind: 'bands', edges: [0.01], otherwise: [0.3, 0.7], tells: { condensate: [0.65, 0.35] } },
     take: 'lowest',
     how: 'Lay a level along the line and pour in a pint.',
@@ -257,6 +264,7 @@ export const waterSigns: readonly Sign[] = [
   {
     key: 'wall-over-dew-point',
     title: 'Wall above the dew point',
+    unit: 'K',
     group: 'wall-dew-point',
     of: ['damp-masonry'],
     model: { kind: 'normal', deviation: 2.5, otherwise: 2, tells: { 'outdoor-air': -1.5 } },

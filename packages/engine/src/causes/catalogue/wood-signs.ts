@@ -6,6 +6,7 @@ export const woodSigns: readonly Sign[] = [
   {
     key: 'wood-over-air',
     title: 'Wood wetter than the air would keep it',
+    unit: 'fraction',
     group: 'wood-against-air',
     of: ['wet-wood'],
     model: { kind: 'normal', deviation: 0.08, otherwise: 0.1, tells: { 'humid-air': 0 } },
@@ -22,6 +23,7 @@ export const woodSigns: readonly Sign[] = [
     quantity: 'wetBattsPresent',
     group: 'batts',
     of: ['wet-wood', 'batts-fall'],
+    needs: 'batts',
     model: { kind: 'answer', otherwise: 0.25, tells: { 'wet-batts': 0.97 } },
     take: 'highest',
     how: 'Look and press between the joists.',
@@ -65,6 +67,7 @@ export const woodSigns: readonly Sign[] = [
     title: 'A duct leaks',
     group: 'duct-leaks',
     of: ['sweating', 'humid-air', 'air-upstairs'],
+    needs: 'ducts',
     model: { kind: 'answer', otherwise: 0.3, tells: { 'leaky-ducts': 0.92 } },
     take: 'highest',
     how: 'With the fan on, feel and smoke along all joints and boots.',
@@ -76,8 +79,10 @@ export const woodSigns: readonly Sign[] = [
   {
     key: 'duct-insulation',
     title: 'Insulation of the cold ducts',
+    unit: 'm²·K/W',
     group: 'duct-insulation',
     of: ['sweating'],
+    needs: 'ducts',
     model: {
       kind: 'bands',
       edges: [0.5, 1],
@@ -189,6 +194,7 @@ export const woodSigns: readonly Sign[] = [
     title: 'It smells stronger when the sheet is lifted',
     group: 'lifted-sheet',
     of: ['smell'],
+    needs: 'liner',
     model: {
       kind: 'answer',
       otherwise: 0.2,
@@ -207,6 +213,7 @@ export const woodSigns: readonly Sign[] = [
     quantity: 'oldLinerLeft',
     group: 'old-liner',
     of: ['smell'],
+    needs: 'liner',
     model: { kind: 'answer', otherwise: 0.2, tells: { 'old-liner': 0.95 } },
     take: 'highest',
     how: 'Cut a window of 6 in (150 mm) at the edge and look; patch it.',
@@ -221,6 +228,7 @@ export const woodSigns: readonly Sign[] = [
     quantity: 'oldLinerDryBelow',
     group: 'old-liner-water',
     of: ['smell'],
+    needs: 'liner',
     model: { kind: 'answer', otherwise: 0.6, tells: { 'old-liner': 0.12 } },
     take: 'lowest',
     how: 'Put a hand between the sheets at the low corner.',
@@ -232,6 +240,7 @@ export const woodSigns: readonly Sign[] = [
   {
     key: 'winter-floor-share',
     title: 'Share of house air that came up through the floor in winter',
+    unit: 'fraction',
     group: 'floor-air',
     of: ['air-upstairs'],
     model: {
