@@ -104,6 +104,15 @@ export function drawingSvg(drawing: Drawing, style: SvgStyle, size = ''): string
 
 /** Bare items as a small picture beside words that say the same, hidden from those who hear the page. */
 export function iconSvg(items: readonly Item[], box: number, style: SvgStyle): string {
+  return pictureSvg(items, { width: box, height: box }, style);
+}
+
+/** The same, in a field that is not square. */
+export function pictureSvg(
+  items: readonly Item[],
+  { width, height }: { readonly width: number; readonly height: number },
+  style: SvgStyle,
+): string {
   const body = itemsSvg(items, style, new Clips(style.prefix));
-  return `<svg class="mark" viewBox="0 0 ${box} ${box}" aria-hidden="true" focusable="false">${body}</svg>`;
+  return `<svg class="mark" viewBox="0 0 ${number(width)} ${number(height)}" aria-hidden="true" focusable="false">${body}</svg>`;
 }

@@ -1,8 +1,9 @@
 import type { Job } from '@undercroft/record';
+import type { Item } from '../drawing/display-list.ts';
 import type { PlanFacts } from '../drawing/plan/facts.ts';
 import { planScene } from '../drawing/plan/scene.ts';
 import { GROUNDS, type GroundName } from '../look/tokens.ts';
-import { drawingSvg, FAMILIES, iconSvg } from './render.ts';
+import { drawingSvg, FAMILIES, pictureSvg } from './render.ts';
 
 /** How a plan on a screen shall be drawn. */
 export interface PlanSceneOptions {
@@ -25,6 +26,9 @@ export interface PlanSceneSvg {
   /** What each symbol on the drawing stands for, with a sample as SVG. */
   readonly legend: readonly { readonly key: string; readonly words: string; readonly sample: string }[];
   readonly notes: readonly string[];
+  /** North arrow and scale bar as SVG, without width and height of their own. */
+  readonly north: string;
+  readonly scaleBar: string;
 }
 
 /**
@@ -41,6 +45,8 @@ export function planSceneSvg(job: Job, facts: PlanFacts, options: PlanSceneOptio
   const scene = planScene(job, facts, pxPerM, textPx);
   const { drawing, unit } = scene;
   const size = ` width="${Math.ceil(drawing.width)}" height="${Math.ceil(drawing.height)}"`;
+  const picture = (items: readonly Item[], prefix: string, width: number, height: number) =>
+    pictureSvg(items, { width: width * unit, height: height * unit }, { ...style, prefix });
   return {
     svg: drawingSvg(drawing, style, size),
     widthPx: drawing.width,
@@ -50,8 +56,10 @@ export function planSceneSvg(job: Job, facts: PlanFacts, options: PlanSceneOptio
     legend: scene.legend.map(({ key, words, sample }, i) => ({
       key,
       words,
-      sample: iconSvg(sample({ x: 14 * unit, y: 14 * unit }), 28 * unit, { ...style, prefix: `key-${i}` }),
+      sample: picture(sample({ x: 14 * unit, y: 10 * unit }), `key-${i}`, 28, 20),
     })),
     notes: scene.notes,
+    north: picture([scene.north], 'north', 44, 48),
+    scaleBar: picture([scene.scaleBar], 'scale-bar', 110, 30),
   };
 }

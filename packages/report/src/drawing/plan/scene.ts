@@ -1,7 +1,8 @@
 import type { Job } from '@undercroft/record';
-import type { Drawing, Spot } from '../display-list.ts';
+import type { Drawing, Item, Spot } from '../display-list.ts';
 import type { PlanFacts } from './facts.ts';
 import { extentOf, fitAt } from './fit.ts';
+import { northArrow, scaleBar } from './frame.ts';
 import type { LegendEntry } from './legend.ts';
 import { planDescription, planItems } from './plan-items.ts';
 import { planView } from './view.ts';
@@ -14,9 +15,16 @@ export interface PlanScene {
   /** One unit of lettering, in drawing units. */
   readonly unit: number;
   readonly legend: readonly LegendEntry[];
+  /** North arrow about (22, 26) units in a field of 44 by 48. */
+  readonly north: Item;
+  /** Scale bar from (10, 14) units in a field 30 units high. */
+  readonly scaleBar: Item;
   /** What must be said about the drawing, one sentence each. */
   readonly notes: readonly string[];
 }
+
+/** Most that a scale bar takes, in units. */
+const SCALE_BAR = 90;
 
 /**
  * A plan at a scale that is asked for, as large as it comes out.
@@ -45,6 +53,8 @@ export function planScene(job: Job, facts: PlanFacts, unitsPerMeter: number, tex
     origin: fit.origin,
     unit,
     legend: view.legend.list(),
+    north: northArrow(view, { x: 22 * unit, y: 26 * unit }, job.plan.northDeg),
+    scaleBar: scaleBar(view, { x: 10 * unit, y: 14 * unit }, SCALE_BAR * unit),
     notes,
   };
 }

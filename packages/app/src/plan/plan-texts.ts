@@ -1,0 +1,48 @@
+import { texts } from '../text/texts.ts';
+
+export const planTexts = texts(
+  {
+    zoomIn: 'Larger',
+    zoomOut: 'Smaller',
+    fit: 'Whole plan',
+    key: 'Key',
+    hideKey: 'Hide the key',
+    keys: 'Arrow keys move the plan, plus and minus zoom, 0 shows all of it.',
+    drawing: 'Drawing …',
+    pickPlace: 'Tap the plan where it is.',
+    pickDirection: 'Now tap where you look.',
+    picked: 'The place is set. Tap again to move it.',
+    pickedBoth: 'Place and direction are set.',
+    otherPlace: 'Another place',
+    otherDirection: 'Another direction',
+    noPlace: 'No place',
+    noPlanYet:
+      'This job has no plan yet, so the place stays open. It can be set later; until then say in words where it is.',
+    pickKeys: 'Arrow keys move it 1 inch, with Shift 1 foot, with Alt 1/16 inch.',
+    placeOf: 'Place on the plan',
+    placeAt: '{x} across and {y} up from the first corner',
+    looking: 'looking {deg}° from the top of the plan',
+  },
+  {
+    zoomIn: 'Acercar',
+    zoomOut: 'Alejar',
+    fit: 'Todo el plano',
+    key: 'Leyenda',
+    hideKey: 'Ocultar la leyenda',
+    keys: 'Las flechas mueven el plano, más y menos lo acercan y alejan, 0 lo muestra todo.',
+    drawing: 'Dibujando …',
+    pickPlace: 'Toque el plano en el lugar.',
+    pickDirection: 'Ahora toque hacia donde mira.',
+    picked: 'El lugar está marcado. Toque otra vez para moverlo.',
+    pickedBoth: 'El lugar y la dirección están marcados.',
+    otherPlace: 'Otro lugar',
+    otherDirection: 'Otra dirección',
+    noPlace: 'Sin lugar',
+    noPlanYet:
+      'Este trabajo todavía no tiene plano, así que el lugar queda pendiente. Se puede marcar después; mientras tanto diga el lugar con palabras.',
+    pickKeys: 'Las flechas lo mueven 1 pulgada, con Mayús 1 pie, con Alt 1/16 de pulgada.',
+    placeOf: 'Lugar en el plano',
+    placeAt: '{x} a lo ancho y {y} hacia arriba desde la primera esquina',
+    looking: 'mirando a {deg}° desde la parte de arriba del plano',
+  },
+);

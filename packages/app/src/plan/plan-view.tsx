@@ -1,0 +1,282 @@
+import type { Point } from '@undercroft/record';
+import {
+  type KeyboardEvent,
+  type ReactNode,
+  useEffect,
+  useId,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import type { JobView } from '../jobs/open-job.ts';
+import { Notice } from '../parts/notice.tsx';
+import { commonTexts } from '../text/common.ts';
+import { useTexts } from '../text/texts.ts';
+import type { AssessmentState } from '../worker/use-assessment.ts';
+import { listen } from './gestures.ts';
+import { Ghost } from './ghost.ts';
+import { Furniture } from './plan-furniture.tsx';
+import { planTexts } from './plan-texts.ts';
+import { ProjectionContext, projectionOf } from './projection.tsx';
+import { useScene } from './use-scene.ts';
+import {
+  fitted,
+  keepingInView,
+  moved,
+  type Room,
+  type Span,
+  type Spot,
+  spanOf,
+  toPlan,
+  type Viewport,
+  zoomedAbout,
+} from './viewport.ts';
+import { wallsOf } from './walls.ts';
+import './plan-view.css';
+
+/** Something of the plan that a finger took hold of. */
+export interface Grabbed {
+  readonly kind: string;
+  readonly id: string;
+  /** By how much it is moved when the finger is there [m]. Called for each frame: quick, without rendering. */
+  move(to: Point): Point;
+  /** It stays there. False where nothing was changed. */
+  drop(to: Point): Promise<boolean>;
+}
+
+interface PlanViewProps {
+  readonly view: JobView;
+  readonly result: AssessmentState;
+  /** Name for those who do not see it. */
+  readonly label: string;
+  /** The plan was tapped; within `reachM` of a thing it is meant. */
+  readonly onTap?: (at: Point, reachM: number) => void;
+  /** Whether a finger that comes down here and slides takes hold of something. */
+  readonly grab?: (at: Point, reachM: number) => Grabbed | null;
+  /** A key while the plan has the focus: true where it is used up. */
+  readonly onKey?: (event: KeyboardEvent) => boolean;
+  /** What is edited: stays in view when the room changes. */
+  readonly focus?: Point | undefined;
+  /** What to show where there are no walls yet. */
+  readonly span?: Span | undefined;
+  /** Distance of the lines of a grid [m]. */
+  readonly gridM?: number | undefined;
+  /** Layers over the plan: SVG in the px of `useProjection`. */
+  readonly children?: ReactNode;
+}
+
+/** What is shown of a job of which nothing is drawn: the size of a small house. */
+const FIRST_SPAN: Span = { leftM: 0, rightM: 12, bottomM: 0, topM: 9 };
+
+/** How near to a thing a finger or pointer must come [px]. */
+const reach = () => (matchMedia('(pointer: coarse)').matches ? 30 : 12);
+
+/** Zoomed by one press, moved by one key [px]. */
+const STEP = { zoom: 1.4, pan: 48 } as const;
+
+/** Ordinary lettering [px]: larger in the hand, under a lamp. */
+const textPx = () => (matchMedia('(min-width: 64rem)').matches ? 13 : 15);
+
+/**
+ * The plan of the space, to be moved, zoomed, tapped and drawn upon. It is drawn by a worker, at the scale at which it
+ * is looked at; while it is moved or something on it is dragged, nothing is drawn anew.
+ */
+export function PlanView(props: PlanViewProps) {
+  const { view, result, label, onKey, focus, span, gridM, children } = props;
+  const say = useTexts(planTexts);
+  const common = useTexts(commonTexts);
+  const describedBy = useId();
+  const frame = useRef<HTMLDivElement>(null);
+  const moving = useRef<HTMLDivElement>(null);
+  const sheet = useRef<HTMLDivElement>(null);
+  const ghostPlace = useRef<SVGGElement>(null);
+  const viewport = useRef<Viewport | null>(null);
+  const room = useRef<Room>({ width: 0, height: 0 });
+  const untouched = useRef(true);
+  const [scale, setScale] = useState<number | null>(null);
+  const walls = wallsOf(view.job);
+  const readings = result.assessment?.readings ?? NO_READINGS;
+  const [text] = useState(textPx);
+  const { scene, failed } = useScene(view.job, readings, scale, text);
+  const ghost = useRef<Ghost | null>(null);
+
+  const wanted = useRef({ props, span: FIRST_SPAN, scale });
+  wanted.current = { props, span: spanOf(walls?.corners ?? []) ?? span ?? FIRST_SPAN, scale };
+
+  const actions = useMemo(() => {
+    const apply = () => {
+      const now = viewport.current;
+      if (now === null || moving.current === null || frame.current === null) return;
+      const k = now.pxPerM / (wanted.current.scale ?? now.pxPerM);
+      moving.current.style.transform = `translate(${now.x}px, ${now.y}px) scale(${k})`;
+      const { gridM: grid } = wanted.current.props;
+      if (grid !== undefined) {
+        const step = grid * now.pxPerM;
+        frame.current.style.backgroundSize = `${step}px ${step}px`;
+        frame.current.style.backgroundPosition = `${now.x}px ${now.y}px`;
+      }
+    };
+    const set = (next: Viewport) => {
+      viewport.current = next;
+      apply();
+    };
+    const rest = () => setScale(viewport.current?.pxPerM ?? null);
+    const fit = () => {
+      if (room.current.width === 0) return;
+      untouched.current = true;
+      set(fitted(wanted.current.span, room.current));
+      rest();
+    };
+    const change = (how: (now: Viewport) => Viewport) => {
+      if (viewport.current === null) return;
+      untouched.current = false;
+      set(how(viewport.current));
+    };
+    const middle = (): Spot => ({ x: room.current.width / 2, y: room.current.height / 2 });
+    const zoom = (factor: number) => {
+      change((now) => zoomedAbout(now, middle(), factor));
+      rest();
+    };
+    return { apply, set, rest, fit, change, middle, zoom };
+  }, []);
+
+  useEffect(() => {
+    const element = frame.current;
+    if (element === null) return;
+    const resized = new ResizeObserver(() => {
+      const before = room.current;
+      room.current = { width: element.clientWidth, height: element.clientHeight };
+      if (room.current.width === 0) return;
+      if (viewport.current === null || untouched.current) return actions.fit();
+      const by = {
+        x: (room.current.width - before.width) / 2,
+        y: (room.current.height - before.height) / 2,
+      };
+      const { focus: point } = wanted.current.props;
+      const kept = moved(viewport.current, by);
+      actions.set(point === undefined ? kept : keepingInView(kept, point, room.current));
+    });
+    resized.observe(element);
+    const at = (spot: Spot): Point => toPlan(viewport.current ?? { pxPerM: 1, x: 0, y: 0 }, spot);
+    const reachM = () => reach() / (viewport.current?.pxPerM ?? 1);
+    const stop = listen(element, {
+      grab(spot) {
+        const grabbed = wanted.current.props.grab?.(at(spot), reachM()) ?? null;
+        if (grabbed === null || sheet.current === null || ghostPlace.current === null) return false;
+        ghost.current?.end();
+        ghost.current = new Ghost(grabbed, sheet.current, ghostPlace.current);
+        return true;
+      },
+      drag: (spot) => ghost.current?.moveTo(at(spot), wanted.current.scale ?? 1),
+      drop: (spot) => void ghost.current?.drop(at(spot)),
+      letGo: () => ghost.current?.end(),
+      pan: (by) => actions.change((now) => moved(now, by)),
+      zoom: (about, factor) => actions.change((now) => zoomedAbout(now, about, factor)),
+      rest: () => actions.rest(),
+      tap: (spot) => wanted.current.props.onTap?.(at(spot), reachM()),
+    });
+    return () => {
+      resized.disconnect();
+      stop();
+    };
+  }, [actions]);
+
+  // Walls that are drawn or changed while nobody has moved the plan are shown whole.
+  const shown = wanted.current.span;
+  const spanKey = `${shown.leftM} ${shown.rightM} ${shown.bottomM} ${shown.topM}`;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the span
+  useLayoutEffect(() => {
+    if (untouched.current && ghost.current === null) actions.fit();
+  }, [actions, spanKey]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: whatever has been rendered is put where it belongs
+  useLayoutEffect(actions.apply, [actions, scale, gridM]);
+
+  // A new drawing shows at its place what was dragged there.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each drawing ends it
+  useLayoutEffect(() => {
+    if (ghost.current?.isDropped !== true) return;
+    ghost.current.end();
+    ghost.current = null;
+  }, [scene]);
+
+  const focusKey = focus === undefined ? '' : `${focus.xM} ${focus.yM}`;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the point
+  useEffect(() => {
+    if (focus === undefined || viewport.current === null || room.current.width === 0) return;
+    const kept = keepingInView(viewport.current, focus, room.current);
+    if (kept !== viewport.current) {
+      untouched.current = false;
+      actions.set(kept);
+    }
+  }, [actions, focusKey]);
+
+  const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
+    if (event.target !== event.currentTarget || onKey?.(event) === true) {
+      return;
+    }
+    if (event.ctrlKey || event.metaKey) return;
+    const pan = PAN_KEYS[event.key];
+    if (pan !== undefined) actions.change((now) => moved(now, pan));
+    else if (event.key === '+' || event.key === '=') actions.zoom(STEP.zoom);
+    else if (event.key === '-') actions.zoom(1 / STEP.zoom);
+    else if (event.key === '0') actions.fit();
+    else return;
+    event.preventDefault();
+  };
+
+  const drawnAt = scene === null || scale === null ? 1 : scale / scene.pxPerM;
+  const projection = useMemo(() => projectionOf(scale ?? 1), [scale]);
+  return (
+    <div className={`plan-view${gridM === undefined ? '' : ' with-grid'}`}>
+      <div
+        ref={frame}
+        className="plan-frame"
+        role="application"
+        aria-label={label}
+        aria-describedby={describedBy}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan takes keys
+        tabIndex={0}
+        onKeyDown={onKeyDown}
+      >
+        <div ref={moving} className="plan-moving">
+          {scene !== null && (
+            <div
+              ref={sheet}
+              className="drawing"
+              style={{
+                transform: `scale(${drawnAt}) translate(${-scene.originPx.x}px, ${-scene.originPx.y}px)`,
+              }}
+              // The text is drawn by our own worker, which escapes what people wrote.
+              // biome-ignore lint/security/noDangerouslySetInnerHtml: SVG of our own making
+              dangerouslySetInnerHTML={{ __html: scene.svg }}
+            />
+          )}
+          <svg className="plan-over" width="1" height="1" aria-hidden="true">
+            <ProjectionContext value={projection}>{children}</ProjectionContext>
+            <g ref={ghostPlace} />
+          </svg>
+        </div>
+      </div>
+      <span id={describedBy} className="hidden-text">
+        {say('keys')}
+      </span>
+      <Furniture
+        scene={scene}
+        onZoom={(way) => actions.zoom(way > 0 ? STEP.zoom : 1 / STEP.zoom)}
+        onFit={actions.fit}
+      />
+      {failed && <Notice kind="wrong">{result.reason ?? common('failedScreen')}</Notice>}
+    </div>
+  );
+}
+
+const NO_READINGS = [] as const;
+
+const PAN_KEYS: Readonly<Record<string, Spot>> = {
+  ArrowLeft: { x: STEP.pan, y: 0 },
+  ArrowRight: { x: -STEP.pan, y: 0 },
+  ArrowUp: { x: 0, y: STEP.pan },
+  ArrowDown: { x: 0, y: -STEP.pan },
+};
