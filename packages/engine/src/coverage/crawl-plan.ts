@@ -16,10 +16,11 @@ import {
 import { nearestPassable, type PassableFloor, passableFloor } from './passable-floor.ts';
 import { pointings } from './pointings.ts';
 import { type CoverageScene, type Station, USUAL_VIEW } from './scene.ts';
-import { lookAroundIn } from './scene-seen.ts';
+import { lookAroundIn, type SceneSeen } from './scene-seen.ts';
 import { setCover, setCoverWith } from './set-cover.ts';
 import { type Ways, waysFrom } from './shortest-ways.ts';
 import { type Sight, type SightKind, sightsOf } from './sights.ts';
+import { together } from './station-seen.ts';
 
 /** How a crawl is planned. */
 export interface PlanOptions extends RouteOptions, PlannedView {
@@ -29,6 +30,8 @@ export interface PlanOptions extends RouteOptions, PlannedView {
   readonly cellM?: number;
   /** What is to be seen; everything by default. */
   readonly look?: readonly SightKind[];
+  /** Pictures that are there already: what they show is left out of the plan; none by default. */
+  readonly takenFrom?: readonly Station[];
   /** Branches of the engine's own search, see `setCover`. */
   readonly nodeLimit?: number;
 }
@@ -54,7 +57,7 @@ export interface CrawlPlan {
   readonly lengthProven: boolean;
   /** The pictures to take, in order; ids are stop and letter: `1a`, `1b`, `2a`. */
   readonly shots: readonly Station[];
-  /** What these pictures will show. */
+  /** What these pictures will show, with those that are there already. */
   readonly expected: Coverage;
   /** What cannot be seen from anywhere one can crawl to, each thing once; the floor with a place to look for. */
   readonly outOfSight: readonly HiddenThing[];
@@ -112,18 +115,25 @@ function draftOf(scene: CoverageScene, door: Point, options: PlanOptions): Draft
   const fromDoor = start < 0 ? undefined : { start, ways: waysFrom(floor, start) };
   const kinds = new Set(options.look ?? ALL_KINDS);
   const look = { cellM: options.cellM ?? PLAN_CELL_M };
+  const taken = together(lookAroundIn(compiled, options.takenFrom ?? [], look).stations);
+  /** What is left to be seen, with the candidates that see it. */
+  const leftOf = (seen: SceneSeen): Sight[] => {
+    if (taken === null) return sightsOf(seen, kinds);
+    const all = sightsOf({ ...seen, stations: [...seen.stations, taken] }, kinds);
+    return all.filter(({ seenBy }) => seenBy.at(-1) !== seen.stations.length);
+  };
   const spread = (spacingM: number, near?: { places: Point[]; reachM: number }): Station[] =>
     fromDoor ? candidatesOver(floor, fromDoor.ways, spacingM, options, near) : [];
   let candidates = spread(options.spacingM ?? CANDIDATE_SPACING_M);
   let seen = lookAroundIn(compiled, candidates, look);
-  let sights = sightsOf(seen, kinds);
+  let sights = leftOf(seen);
   const places = sights.filter((s) => s.seenBy.length === 0).map((s) => s.at);
   if (places.length > 0) {
     const known = new Set(candidates.map((c) => c.id));
     const finer = spread(FINE_SPACING_M, { places, reachM: FINE_REACH_M }).filter((c) => !known.has(c.id));
     candidates = [...candidates, ...finer];
     seen = { ...seen, stations: [...seen.stations, ...lookAroundIn(compiled, finer, look).stations] };
-    sights = sightsOf(seen, kinds);
+    sights = leftOf(seen);
   }
   const problem = { candidateCount: candidates.length, rows: sights.map((s) => s.seenBy) };
   return { compiled, floor, door, fromDoor, options, candidates, sights, problem };
@@ -144,7 +154,7 @@ function planOf(draft: Draft, cover: CoverSolution): CrawlPlan {
     stationsLowerBound: cover.lowerBound,
     stationsProven: cover.proven,
     shots,
-    expected: coverage(compiled.scene, shots),
+    expected: coverage(compiled.scene, [...(options.takenFrom ?? []), ...shots]),
     outOfSight: outOfSight(cover.unseeable.map((row) => sights[row]!)),
     notices: [...compiled.notices, ...route.notices],
   };

@@ -9,7 +9,8 @@ import { MAX_INCIDENCE_DEG } from './visible-region.ts';
 /** A finding, or a claim that something was done. */
 export interface Claim {
   readonly id: string;
-  readonly about: ProofSubject;
+  /** One thing or several, all of which must be shown. */
+  readonly about: ProofSubject | readonly ProofSubject[];
   /** Stations whose pictures are named as its proof; all stations by default, none if empty. */
   readonly stationIds?: readonly string[];
 }
@@ -62,7 +63,7 @@ export function proofOf(
         message: `Named as proof, but without a place and direction on the plan: ${unknown.join(', ')}.`,
       });
     }
-    const parts = partsOf(seen, witnesses, claim.about, enough);
+    const parts = [claim.about].flat().flatMap((about) => partsOf(seen, witnesses, about, enough));
     if (parts.length === 0) {
       notices.push({
         code: 'nothing-to-show',

@@ -51,6 +51,22 @@ export function seenFrom(
   };
 }
 
+/** What some stations show together, as if one had seen it all; null for none. */
+export function together(stations: readonly StationSeen[]): StationSeen | null {
+  const [first] = stations;
+  if (!first) return null;
+  const cells = new Uint32Array(first.cells.length);
+  for (const one of stations) for (let i = 0; i < cells.length; i += 1) cells[i]! |= one.cells[i]!;
+  return {
+    station: first.station,
+    inSpace: stations.some((s) => s.inSpace),
+    cells,
+    faces: joined(stations.flatMap((s) => s.faces)),
+    vents: joined(stations.flatMap((s) => s.vents)),
+    bays: joined(stations.flatMap((s) => s.bays)),
+  };
+}
+
 /** One stretch where several run on: a face is cut where others touch it and where the view begins. */
 function joined(pieces: StationSeen['faces']): StationSeen['faces'] {
   const byIndex = new Map<number, Interval[]>();

@@ -88,6 +88,21 @@ describe('a planned crawl', () => {
     expect(longer.stops.length).toBeLessThanOrEqual(all.stops.length);
   });
 
+  test('leaves out what pictures show that are there already', () => {
+    const whole = planCrawl(twoRooms, door);
+    const near = whole.shots.filter((s) => s.at.xM < 4);
+    const rest = planCrawl(twoRooms, door, { takenFrom: near });
+    expect(rest.stops.length).toBeLessThan(whole.stops.length);
+    expect(rest.shots.length).toBeLessThanOrEqual(whole.shots.length - near.length + 2);
+    expect(rest.expected.floorShare).toBeGreaterThan(0.99);
+    for (const face of rest.expected.pierFaces) expect(face.seenShare).toBeGreaterThanOrEqual(0.9);
+    // What was never seen stays out of sight, what all pictures show needs no crawl.
+    expect(rest.outOfSight).toEqual([]);
+    const done = planCrawl(twoRooms, door, { takenFrom: whole.shots });
+    expect(done).toMatchObject({ stops: [], shots: [], lengthM: 0, stationsProven: true });
+    expect(done.expected.floorShare).toBeCloseTo(whole.expected.floorShare, 9);
+  });
+
   test('what lies where nobody can go or look is named', () => {
     // The far room is cut off by a wall without an opening.
     const wall = { id: 'iw', from: { xM: 4, yM: 0 }, to: { xM: 4, yM: 4 }, thicknessM: 0.2 };

@@ -36,6 +36,23 @@ describe('proof of claims and findings', () => {
     });
   });
 
+  test('a claim about several things needs each of them', () => {
+    const both = claim('both', [
+      { kind: 'pier', id: 'p1', face: 3 },
+      { kind: 'pier', id: 'p1', face: 1 },
+    ]);
+    expect(proofOf(scene, stations, [both])[0]).toMatchObject({
+      verdict: 'partly-shown',
+      share: 0.5,
+      missing: [{ kind: 'pier', id: 'p1', face: 1 }],
+    });
+    expect(proofOf(scene, [...stations, east], [both])[0]!.verdict).toBe('shown');
+    expect(proofOf(scene, stations, [claim('none', [])])[0]).toMatchObject({
+      verdict: 'not-shown',
+      notices: [{ code: 'nothing-to-show' }],
+    });
+  });
+
   test('no picture named, no proof', () => {
     const [none] = proofOf(scene, stations, [claim('wrapped', { kind: 'piers' }, [])]);
     expect(none).toMatchObject({ verdict: 'not-shown', share: 0, stations: [] });
