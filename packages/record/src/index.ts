@@ -31,4 +31,4 @@ export type { Observation, Readings } from './schema/readings.ts';
 export type { Place, Point } from './schema/scalars.ts';
 export type { SurveyedJob } from './schema/surveyed-job.ts';
 export { isSurveyed } from './schema/surveyed-job.ts';
-export type { Design } from './schema/works.ts';
+export type { ClaimSubject, Design } from './schema/works.ts';

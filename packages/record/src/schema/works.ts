@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { Cents, Day, Fraction, Id, Instant, Label, Place, Words } from './scalars.ts';
+import { Cents, Day, Fraction, Id, Instant, Label, Place, Reference, Words } from './scalars.ts';
 
 /** A repair that was chosen or rejected. */
 export const RepairChoice = z.strictObject({
@@ -63,6 +63,14 @@ export const PriceLine = z.strictObject({
   asOf: Day.optional(),
 });
 
+/** What a claim of "done" is about: every one of a kind, or one thing of the plan. */
+const ClaimSubject = z.union([
+  z.strictObject({ all: z.enum(['floor', 'walls', 'piers', 'vents', 'bays']) }),
+  Reference,
+]);
+
+const ClaimSubjects = z.array(ClaimSubject).min(1).max(200);
+
 /** A step of the build, as done. */
 export const BuildStep = z.strictObject({
   id: Id,
@@ -70,6 +78,8 @@ export const BuildStep = z.strictObject({
   state: z.enum(['open', 'done', 'stopped']),
   when: Instant.optional(),
   who: Label.optional(),
+  /** What pictures of the finished step have to show; absent where that was not said. */
+  about: ClaimSubjects.optional(),
   photoIds: z.array(Id).max(200).default([]),
   note: Words.optional(),
 });
@@ -78,12 +88,18 @@ export const BuildStep = z.strictObject({
 export const AcceptanceItem = z.strictObject({
   id: Id,
   criterion: z.string().max(60),
+  /** The claim in the words of whoever made it. */
+  title: Label.optional(),
   claimed: z.boolean(),
+  /** What its pictures have to show; absent where the criterion says it. */
+  about: ClaimSubjects.optional(),
   photoIds: z.array(Id).max(200).default([]),
   when: Instant,
   who: Label,
   note: Words.optional(),
 });
+
+export type ClaimSubject = z.infer<typeof ClaimSubject>;
 
 /** A visit or alarm after handover. */
 export const WatchEvent = z.strictObject({
