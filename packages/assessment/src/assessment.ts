@@ -2,6 +2,7 @@ import type { Notice, Source } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
 import type { Assumption } from './assumption.ts';
 import type { BudgetPath } from './budget/budget-path.ts';
+import type { ConditionOrigins } from './budget/origins.ts';
 import type { CausesAssessment } from './causes/causes-assessment.ts';
 import type { Origin } from './origin.ts';
 import type { SeasonAssessment } from './season/season-assessment.ts';
@@ -133,6 +134,8 @@ export interface BudgetResult {
   };
   readonly groundTemperatureC: number;
   readonly airChangesPerHour: number;
+  /** Where the state of the air, of outdoors, house and ground came from. */
+  readonly origins: ConditionOrigins;
   readonly paths: readonly BudgetPath[];
   /** Sum of all paths that bring water [kg/day]. */
   readonly totalInKgPerDay: number;

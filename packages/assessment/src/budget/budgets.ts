@@ -151,6 +151,7 @@ export function budgetOf(
     },
     groundTemperatureC: conditions.groundC.value,
     airChangesPerHour: (3600 * conditions.air.fromOutdoorsM3PerS.value) / space.result.volumeM3,
+    origins: conditions.origins,
     paths: budget.paths.map((path) => shownPath(path, air, conditions, job, assumptions)),
     totalInKgPerDay: budget.totalInKgPerDay,
     unexplainedKgPerDay: budget.unexplainedKgPerDay,

@@ -17,6 +17,7 @@ import type {
 } from '../assessment.ts';
 import type { Assumption } from '../assumption.ts';
 import type { BudgetPath, PathInputShown, PathStep } from '../budget/budget-path.ts';
+import type { ConditionOrigins } from '../budget/origins.ts';
 import {
   amount,
   count,
@@ -169,6 +170,12 @@ export const SURVEY_DEFINITIONS = {
       outdoor: airState,
       groundTemperatureC: number,
       airChangesPerHour: amount,
+      origins: object<ConditionOrigins>({
+        crawl: ref('Origin'),
+        outdoor: ref('Origin'),
+        house: ref('Origin'),
+        ground: ref('Origin'),
+      }),
       paths: listOf(ref('BudgetPath')),
       totalInKgPerDay: amount,
       unexplainedKgPerDay: number,
