@@ -62,6 +62,8 @@ interface PlanViewProps {
   readonly span?: Span | undefined;
   /** Distance of the lines of a grid [m]. */
   readonly gridM?: number | undefined;
+  /** `built`: only what stands in the space, without readings, findings and photos. */
+  readonly layers?: 'all' | 'built';
   /** Layers over the plan: SVG in the px of `useProjection`. */
   readonly children?: ReactNode;
 }
@@ -83,7 +85,7 @@ const textPx = () => (matchMedia('(min-width: 64rem)').matches ? 13 : 15);
  * is looked at; while it is moved or something on it is dragged, nothing is drawn anew.
  */
 export function PlanView(props: PlanViewProps) {
-  const { view, result, label, onKey, focus, span, gridM, children } = props;
+  const { view, result, label, onKey, focus, span, gridM, layers = 'all', children } = props;
   const say = useTexts(planTexts);
   const common = useTexts(commonTexts);
   const describedBy = useId();
@@ -98,7 +100,7 @@ export function PlanView(props: PlanViewProps) {
   const walls = wallsOf(view.job);
   const readings = result.assessment?.readings ?? NO_READINGS;
   const [text] = useState(textPx);
-  const { scene, failed } = useScene(view.job, readings, scale, text);
+  const { scene, failed } = useScene(view.job, readings, scale, text, layers);
   const ghost = useRef<Ghost | null>(null);
 
   const wanted = useRef({ props, span: FIRST_SPAN, scale });

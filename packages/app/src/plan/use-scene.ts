@@ -16,8 +16,9 @@ export function useScene(
   readings: PlanFacts['readings'],
   pxPerM: number | null,
   textPx: number,
+  layers: 'all' | 'built',
 ): { readonly scene: DrawnScene | null; readonly failed: boolean } {
-  const { ground: set } = useSettings();
+  const { ground: set, language, units: system } = useSettings();
   const ground = set === 'sun' ? 'paper' : set;
   const [ask] = useState(sceneQueue);
   const [drawn, setDrawn] = useState<{ readonly scene: DrawnScene | null; readonly failed: boolean }>({
@@ -27,13 +28,14 @@ export function useScene(
   useEffect(() => {
     if (job === null || !isSurveyed(job) || pxPerM === null) return;
     let wanted = true;
-    ask({ job, readings, options: { pxPerM, textPx, ground } }).then(
+    const options = { pxPerM, textPx, ground, language, system, layers, lettering: 'free' } as const;
+    ask({ job, readings, options }).then(
       (scene) => wanted && setDrawn({ scene: { ...scene, job }, failed: false }),
       (error) => wanted && !(error instanceof Overtaken) && setDrawn({ scene: null, failed: true }),
     );
     return () => {
       wanted = false;
     };
-  }, [ask, job, readings, pxPerM, textPx, ground]);
+  }, [ask, job, readings, pxPerM, textPx, ground, language, system, layers]);
   return job !== null && isSurveyed(job) ? drawn : { scene: null, failed: false };
 }

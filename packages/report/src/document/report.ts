@@ -2,6 +2,7 @@ import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import { day } from '../words/dates.ts';
 import type { ReportDocument, Section } from './blocks.ts';
+import { causes } from './sections/causes.ts';
 import { assumptions, cautions, sources, standing } from './sections/closing.ts';
 import { met, notMet, notShown } from './sections/criteria.ts';
 import { readings } from './sections/readings.ts';
@@ -22,6 +23,7 @@ const SECTIONS: readonly SectionMaker[] = [
   notShown,
   met,
   water,
+  causes,
   year,
   cautions,
   assumptions,

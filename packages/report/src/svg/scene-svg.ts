@@ -2,11 +2,12 @@ import type { Job } from '@undercroft/record';
 import type { Item } from '../drawing/display-list.ts';
 import type { PlanFacts } from '../drawing/plan/facts.ts';
 import { planScene } from '../drawing/plan/scene.ts';
+import type { PlanStyle } from '../drawing/plan/style.ts';
 import { GROUNDS, type GroundName } from '../look/tokens.ts';
 import { drawingSvg, FAMILIES, pictureSvg } from './render.ts';
 
 /** How a plan on a screen shall be drawn. */
-export interface PlanSceneOptions {
+export interface PlanSceneOptions extends PlanStyle {
   /** Scale [px per meter], 1 to 2000. */
   readonly pxPerM: number;
   /** Ordinary lettering [px], 6 to 40. */
@@ -42,7 +43,7 @@ export function planSceneSvg(job: Job, facts: PlanFacts, options: PlanSceneOptio
   if (!(textPx >= 6 && textPx <= 40)) throw new RangeError(`lettering can be 6 to 40 px high; got ${textPx}`);
   const colors = GROUNDS[ground];
   const style = { color: (name: keyof typeof colors) => colors[name], families: FAMILIES, prefix: 'plan' };
-  const scene = planScene(job, facts, pxPerM, textPx);
+  const scene = planScene(job, facts, pxPerM, textPx, options);
   const { drawing, unit } = scene;
   const size = ` width="${Math.ceil(drawing.width)}" height="${Math.ceil(drawing.height)}"`;
   const picture = (items: readonly Item[], prefix: string, width: number, height: number) =>

@@ -3,7 +3,15 @@ import { planSceneSvg } from '../../src/index.ts';
 import { assessed, bareJob, DEMO_NAMES, demo } from '../jobs.ts';
 import { allOf, readTags } from '../tags.ts';
 
-const options = { pxPerM: 50, textPx: 14, ground: 'under' } as const;
+const options = {
+  pxPerM: 50,
+  textPx: 14,
+  ground: 'under',
+  language: 'en',
+  system: 'us',
+  lettering: 'all',
+  layers: 'all',
+} as const;
 
 describe.each(DEMO_NAMES)('the plan of %s for a screen', (name) => {
   const { job, assessment } = demo(name);
@@ -67,4 +75,22 @@ test('refuses scales and lettering that no screen shows', () => {
   );
   expect(() => planSceneSvg(job, assessment, { ...options, pxPerM: 1 })).not.toThrow();
   expect(() => planSceneSvg(job, assessment, { ...options, textPx: 41 })).toThrow(/6 to 40 px high; got 41/);
+});
+
+test('speaks Spanish and metric, leaves lettering out where it would cover something, and readings where asked', () => {
+  const { job, assessment } = demo('doubted-liner');
+  const words = (style: Partial<typeof options> | object) => {
+    const scene = planSceneSvg(job, assessment, { ...options, ...style });
+    return { texts: allOf(readTags(scene.svg, 'xml')).filter((tag) => tag.name === 'text').length, scene };
+  };
+  const spanish = words({ language: 'es', system: 'si' }).scene;
+  expect(spanish.svg).toContain('Plano del espacio');
+  expect(spanish.svg).toContain('15.850 m');
+  expect(spanish.svg).not.toContain('52&#39; 0');
+  expect(spanish.legend.map((entry) => entry.words)).toContain('Pilar');
+  const small = { pxPerM: 18 };
+  expect(words({ ...small, lettering: 'free' }).texts).toBeLessThan(words(small).texts);
+  const built = words({ layers: 'built' }).scene;
+  expect(built.legend.map((entry) => entry.key)).not.toContain('reading-alarm');
+  expect(built.svg).not.toContain('% MC');
 });

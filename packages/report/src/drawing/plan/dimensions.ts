@@ -1,8 +1,8 @@
-import { units } from '@undercroft/engine';
 import { type Item, line, type Spot } from '../display-list.ts';
 import { along, around, type Box, shift } from '../polygon.ts';
 import { textWidth } from '../text-width.ts';
 import { leafReach } from './openings.ts';
+import { lengthIn } from './style.ts';
 import { LETTERING, lettering, type PlanView, pen } from './view.ts';
 import type { DrawnWall } from './wall-parts.ts';
 
@@ -45,7 +45,7 @@ function squaresAlong(middle: Spot, direction: Spot, length: number, side: numbe
 
 function dimension(view: PlanView, wall: DrawnWall, meters: number): Item[] | undefined {
   const { unit, places } = view;
-  const text = units.formatFeetInches(meters);
+  const text = lengthIn(view.style, meters);
   const size = LETTERING.ordinary * unit;
   const width = textWidth(text, size);
   if (wall.length < SHORTEST * unit) return undefined;

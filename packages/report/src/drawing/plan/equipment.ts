@@ -2,13 +2,14 @@ import type { Job } from '@undercroft/record';
 import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { around, boxOf, distance, leftOf, shift, turnedRectangle } from '../polygon.ts';
 import { breakText } from '../text-width.ts';
+import type { Word } from './spanish.ts';
 import { onSheet } from './structure.ts';
 import { LETTERING, lettering, letterNear, type PlanView, pen } from './view.ts';
 
 type Equipment = Job['plan']['equipment'][number];
 
 /** Letters that stand for equipment on the plan, spelled out in the legend. */
-const CODES: Readonly<Record<Exclude<Equipment['kind'], 'sump'>, readonly [code: string, words: string]>> = {
+const CODES: Readonly<Record<Exclude<Equipment['kind'], 'sump'>, readonly [code: string, words: Word]>> = {
   dehumidifier: ['DH', 'Dehumidifier, arrow at its outlet'],
   'condensate-pump': ['CP', 'Condensate pump'],
   'circulating-fan': ['CF', 'Circulating fan'],

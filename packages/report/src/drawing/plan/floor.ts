@@ -6,11 +6,12 @@ import { area, drawnFor } from '../display-list.ts';
 import { hatchLines, speckle } from '../hatch.ts';
 import { boxAt, boxOf, isInside } from '../polygon.ts';
 import { breakText } from '../text-width.ts';
+import type { Word } from './spanish.ts';
 import { dashed, LETTERING, letterNear, type PlanView, pen } from './view.ts';
 
 interface Cover {
   readonly key: string;
-  readonly words: string;
+  readonly words: Word;
   readonly tint: ColorName;
 }
 
@@ -104,7 +105,8 @@ export function zoneLabels(view: PlanView): Item[] {
     const size = LETTERING.ordinary;
     const measured = facts.geometry.zones.find((z) => z.id === zone.id);
     const lines = breakText(zone.name, 92 * unit, size * unit).slice(0, 3);
-    if (measured !== undefined) lines.push(units.formatQuantity(measured.areaM2, 'area', 'us', 0));
+    if (measured !== undefined)
+      lines.push(units.formatQuantity(measured.areaM2, 'area', view.style.system, 0));
     return drawnFor('zone', zone.id, letterNear(view, { at, lines, gap: 1, reach: 60 }));
   });
   return [{ kind: 'layer', name: 'zones', items }];

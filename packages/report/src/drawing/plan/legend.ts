@@ -1,4 +1,6 @@
 import type { Item, Spot } from '../display-list.ts';
+import type { Word } from './spanish.ts';
+import { type PlanStyle, wordIn } from './style.ts';
 
 /** A sample of a symbol: its line in the legend, and how to draw it about the middle of a field 24 units wide. */
 export interface LegendEntry {
@@ -11,11 +13,17 @@ export interface LegendEntry {
 
 /** What is on the sheet, gathered while it is drawn, so that the legend explains nothing else. */
 export class Legend {
+  readonly #style: PlanStyle;
   readonly #entries = new Map<string, LegendEntry>();
 
+  constructor(style: PlanStyle) {
+    this.#style = style;
+  }
+
   /** Notes a symbol; the second of a kind is the same line. */
-  add(key: string, words: string, sample: (at: Spot) => Item[], height = 12.5): void {
-    if (!this.#entries.has(key)) this.#entries.set(key, { key, words, sample, height });
+  add(key: string, word: Word, sample: (at: Spot) => Item[], height = 12.5): void {
+    if (this.#entries.has(key)) return;
+    this.#entries.set(key, { key, words: wordIn(this.#style, word), sample, height });
   }
 
   list(): readonly LegendEntry[] {

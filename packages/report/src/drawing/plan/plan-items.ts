@@ -8,6 +8,7 @@ import { floorLayer, zoneLabels } from './floor.ts';
 import { findingsLayer, heightsLayer, photosLayer, readingsLayer } from './seen.ts';
 import { drainsLayer, ductsLayer, seamsLayer } from './services.ts';
 import { girdersLayer, interiorWallsLayer, joistsLayer, piersLayer } from './structure.ts';
+import { ON_PAPER, type PlanStyle, wordIn } from './style.ts';
 import type { PlanView } from './view.ts';
 import { drawnWalls } from './wall-parts.ts';
 import { wallsLayer } from './walls.ts';
@@ -27,12 +28,10 @@ export function planItems(view: PlanView): {
   const { seams, laps } = seamsLayer(view);
   const obstacles = obstaclesLayer(view);
   const equipment = equipmentLayer(view);
-  const readings = readingsLayer(view);
-  const photos = photosLayer(view);
-  const findings = findingsLayer(view);
+  const seen = view.style.layers === 'all' ? seenLayers(view) : NOTHING_SEEN;
   const dimensions = dimensionsLayer(view, walls);
   // Lettering from here on: what must stand comes first and finds the best places.
-  const values = readings.values();
+  const values = seen.values();
   const clear = clearances();
   const drains = drainsLayer(view);
   const heights = heightsLayer(view);
@@ -54,9 +53,7 @@ export function planItems(view: PlanView): {
     ...equipment,
     ...joists,
     ...heights,
-    ...photos,
-    ...readings.dots,
-    ...findings,
+    ...seen.items,
     ...zones,
     ...names,
     ...clear,
@@ -66,34 +63,83 @@ export function planItems(view: PlanView): {
   return { items, notes: notesOf(view, dimensions.leftOut) };
 }
 
+function seenLayers(view: PlanView): { readonly items: readonly Item[]; readonly values: () => Item[] } {
+  const { dots, values } = readingsLayer(view);
+  const photos = photosLayer(view);
+  const findings = findingsLayer(view);
+  return { items: [...photos, ...dots, ...findings], values };
+}
+
+const NOTHING_SEEN = { items: [], values: () => [] } as const;
+
 function notesOf(view: PlanView, leftOut: number): string[] {
   const { plan } = view.job;
   const known = new Set(plan.walls.filter((w) => w.thicknessM !== undefined).map((w) => w.wallId));
   const thin = view.facts.geometry.edges.some((e) => !known.has(e.id));
   return [
-    ...(plan.outline.kind === 'traverse' ? ['Walls are dimensioned as taped.'] : []),
-    ...(thin ? [`Wall thickness not recorded: drawn as 8".`] : []),
-    ...(leftOut > 0 ? [`${leftOut} short wall${leftOut === 1 ? '' : 's'} not dimensioned.`] : []),
+    ...(plan.outline.kind === 'traverse' ? [wordIn(view.style, 'Walls are dimensioned as taped.')] : []),
+    ...(thin ? [wordIn(view.style, 'Wall thickness not recorded: drawn as 8".')] : []),
+    ...(leftOut > 0
+      ? [`${leftOut} ${wordIn(view.style, `short wall${leftOut === 1 ? '' : 's'} not dimensioned.`)}`]
+      : []),
   ];
 }
 
+/** Things counted in the description of a plan, one and several. */
+const COUNTED = {
+  en: {
+    wall: ['wall', 'walls'],
+    pier: ['pier', 'piers'],
+    girder: ['girder', 'girders'],
+    duct: ['duct', 'ducts'],
+    vent: ['vent', 'vents'],
+    door: ['access door', 'access doors'],
+    drain: ['drain', 'drains'],
+    reading: ['reading', 'readings'],
+    finding: ['numbered finding', 'numbered findings'],
+  },
+  es: {
+    wall: ['muro', 'muros'],
+    pier: ['pilar', 'pilares'],
+    girder: ['viga maestra', 'vigas maestras'],
+    duct: ['ducto', 'ductos'],
+    vent: ['rejilla de ventilación', 'rejillas de ventilación'],
+    door: ['puerta de acceso', 'puertas de acceso'],
+    drain: ['drenaje', 'drenajes'],
+    reading: ['lectura', 'lecturas'],
+    finding: ['hallazgo numerado', 'hallazgos numerados'],
+  },
+} as const;
+
 /** What the plan shows, in words. */
-export function planDescription(job: Job, facts: PlanFacts, scale: string | undefined): string {
-  const { geometry } = facts;
-  const count = (n: number, one: string, many = `${one}s`) =>
-    n === 0 ? [] : [`${n} ${n === 1 ? one : many}`];
-  const parts = [
-    ...count(geometry.edges.length, 'wall'),
-    ...count(job.plan.piers.length, 'pier'),
-    ...count(job.plan.girders.length, 'girder'),
-    ...count(job.plan.ducts.length, 'duct'),
-    ...count(job.plan.vents.length, 'vent'),
-    ...count(job.plan.doors.length, 'access door'),
-    ...count(job.plan.drains.length, 'drain'),
-    ...count(facts.readings.filter((r) => r.at !== undefined).length, 'reading'),
-    ...count(job.findings.filter((f) => f.place.at !== undefined).length, 'numbered finding'),
-  ];
-  const size = units.formatQuantity(geometry.floorAreaM2, 'area', 'us', 0);
+export function planDescription(
+  job: Job,
+  facts: PlanFacts,
+  scale: string | undefined,
+  { language, system }: PlanStyle = ON_PAPER,
+): string {
+  const { plan } = job;
+  const counts = {
+    wall: facts.geometry.edges.length,
+    pier: plan.piers.length,
+    girder: plan.girders.length,
+    duct: plan.ducts.length,
+    vent: plan.vents.length,
+    door: plan.doors.length,
+    drain: plan.drains.length,
+    reading: facts.readings.filter((r) => r.at !== undefined).length,
+    finding: job.findings.filter((f) => f.place.at !== undefined).length,
+  } as const;
+  const names = COUNTED[language];
+  const list = (Object.keys(counts) as (keyof typeof counts)[])
+    .filter((thing) => counts[thing] > 0)
+    .map((thing) => `${counts[thing]} ${names[thing][counts[thing] === 1 ? 0 : 1]}`)
+    .join(', ');
+  const size = units.formatQuantity(facts.geometry.floorAreaM2, 'area', system, 0);
+  if (language === 'es') {
+    const drawn = scale === undefined ? '' : ` Escala ${scale}.`;
+    return `Plano del espacio, piso ${size}: ${list}.${drawn} Las tablas dan las mismas cifras.`;
+  }
   const drawn = scale === undefined ? '' : ` Scale ${scale}.`;
-  return `Plan of the space, floor ${size}: ${parts.join(', ')}.${drawn} The tables of this report give the same figures.`;
+  return `Plan of the space, floor ${size}: ${list}.${drawn} The tables of this report give the same figures.`;
 }

@@ -5,6 +5,7 @@ import { extentOf, fitAt } from './fit.ts';
 import { northArrow, scaleBar } from './frame.ts';
 import type { LegendEntry } from './legend.ts';
 import { planDescription, planItems } from './plan-items.ts';
+import { type PlanStyle, wordIn } from './style.ts';
 import { planView } from './view.ts';
 
 /** A plan that is moved and zoomed on a screen: the drawing by itself, and its key for the screen to lay out. */
@@ -32,21 +33,24 @@ const SCALE_BAR = 90;
  * @param textSize size of ordinary lettering, in drawing units
  * @throws RangeError for a job without walls or ground
  */
-export function planScene(job: Job, facts: PlanFacts, unitsPerMeter: number, textSize: number): PlanScene {
+export function planScene(
+  job: Job,
+  facts: PlanFacts,
+  unitsPerMeter: number,
+  textSize: number,
+  style: PlanStyle,
+): PlanScene {
   const unit = textSize / 7.2;
   const { width, height, ...fit } = fitAt(extentOf(job, facts), unitsPerMeter, unit);
-  const view = planView(job, facts, {
-    ...fit,
-    frame: { left: 0, top: 0, right: width, bottom: height },
-    unit,
-  });
+  const frame = { left: 0, top: 0, right: width, bottom: height };
+  const view = planView(job, facts, { ...fit, frame, unit }, style);
   const { items, notes } = planItems(view);
   return {
     drawing: {
       width,
       height,
-      title: 'Plan of the space',
-      description: planDescription(job, facts, undefined),
+      title: wordIn(style, 'Plan of the space'),
+      description: planDescription(job, facts, undefined, style),
       items,
       unitsPerMeter,
     },

@@ -4,6 +4,7 @@ import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { type MarkName, mark } from '../marks.ts';
 import { arcPoints, around, distance, shift } from '../polygon.ts';
 import { onSheet } from './structure.ts';
+import { lengthIn, type PlanStyle, wordIn } from './style.ts';
 import { LETTERING, lettering, letterNear, type PlanView, pen } from './view.ts';
 
 /** Readings taken at one spot. */
@@ -16,20 +17,28 @@ interface Stop {
 const WORST = { fine: 0, watch: 1, alarm: 2 } as const;
 
 /** Every reading with a place on the plan, by id, as the instrument showed it. */
-function shownById(job: Job): Map<string, string> {
+function shownById(job: Job, style: PlanStyle): Map<string, string> {
+  const { system } = style;
   const { air, surface, wood } = job.readings;
-  const temperature = (c: number) => units.formatQuantity(c, 'temperature', 'us');
+  const temperature = (c: number) => units.formatQuantity(c, 'temperature', system);
   return new Map([
     ...air.map(
-      (r) => [r.id, `${units.formatQuantity(r.relativeHumidity, 'relativeHumidity', 'us')} RH`] as const,
+      (r) =>
+        [
+          r.id,
+          `${units.formatQuantity(r.relativeHumidity, 'relativeHumidity', system)} ${wordIn(style, 'RH')}`,
+        ] as const,
     ),
     ...surface.map((r) => [r.id, temperature(r.temperatureC)] as const),
-    ...wood.map((r) => [r.id, `${units.formatQuantity(r.shown, 'moistureContent', 'us')} MC`] as const),
+    ...wood.map(
+      (r) =>
+        [r.id, `${units.formatQuantity(r.shown, 'moistureContent', system)} ${wordIn(style, 'MC')}`] as const,
+    ),
   ]);
 }
 
 function stopsOf(view: PlanView): Stop[] {
-  const shown = shownById(view.job);
+  const shown = shownById(view.job, view.style);
   const stops: Stop[] = [];
   for (const reading of view.facts.readings) {
     if (reading.at === undefined) continue;
@@ -183,7 +192,7 @@ export function heightsLayer(view: PlanView): Item[] {
   const items = job.plan.heights.flatMap((h) => {
     const at = height(h.at);
     places.take(around(at, 2 * unit));
-    const text = `h ${units.formatFeetInches(h.clearHeightM, { denominator: 4 })}`;
+    const text = `h ${lengthIn(view.style, h.clearHeightM, 4)}`;
     const label = letterNear(view, {
       at,
       lines: [text],

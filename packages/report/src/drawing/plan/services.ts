@@ -1,9 +1,10 @@
-import { units } from '@undercroft/engine';
 import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { along, boxOf, distance, heading, leftOf, shift } from '../polygon.ts';
+import { lengthIn, wordIn } from './style.ts';
 import { type Label, LETTERING, letterNear, type PlanView, pen } from './view.ts';
 
-const inches = (meters: number) => units.formatFeetInches(meters, { denominator: 8 });
+/** Clearances, inverts and laps are read to an eighth of an inch. */
+const inches = (view: PlanView, meters: number) => lengthIn(view.style, meters, 8);
 
 /** A path moved sideways, corners cut at the half angle. */
 function beside(path: readonly Spot[], by: number): Spot[] {
@@ -41,14 +42,6 @@ function cross(at: Spot, reach: number, view: PlanView): Item[] {
   return [arm(1), arm(-1)];
 }
 
-const NAMES = {
-  supply: 'supply',
-  return: 'return',
-  exhaust: 'exhaust',
-  dryer: 'dryer',
-  pipe: 'pipe',
-} as const;
-
 /**
  * Ducts and pipes in their width, with a cross where the clearance to the ground was taken. The figures follow once what
  * they must not cover is known.
@@ -83,10 +76,10 @@ export function ductsLayer(view: PlanView): { readonly ducts: Item[]; readonly c
     if (duct.clearanceM === undefined) return drawnFor('duct', duct.id, drawn);
     view.legend.add('clearance', 'Lowest clearance of a duct', (p) => cross(p, 3.5 * unit, view));
     view.places.take(boxOf([shift(at, { x: 1, y: 1 }, 4 * unit), shift(at, { x: -1, y: -1 }, 4 * unit)]));
-    const name = duct.carries === undefined ? 'duct' : NAMES[duct.carries];
+    const name = wordIn(view.style, duct.carries ?? 'duct');
     const label = {
       at,
-      lines: [`${name}, ${inches(duct.clearanceM)} clear`],
+      lines: [`${name}, ${inches(view, duct.clearanceM)} ${wordIn(view.style, 'clear')}`],
       gap: half / unit + 2,
       reach: 70,
       size: LETTERING.small,
@@ -146,7 +139,7 @@ export function drainsLayer(view: PlanView): Item[] {
             drain.id,
             letterNear(view, {
               at: view.toSheet(at),
-              lines: [`inv ${invertM > 0 ? '+' : ''}${inches(invertM)}`],
+              lines: [`${wordIn(view.style, 'inv')} ${invertM > 0 ? '+' : ''}${inches(view, invertM)}`],
               gap: 3,
               reach: 40,
               color: 'water',
@@ -192,7 +185,7 @@ export function seamsLayer(view: PlanView): { readonly seams: Item[]; readonly l
       const [a, b] = longestSide(paths[i]);
       const label = letterNear(view, {
         at: along(a, b, 0.1),
-        lines: [`lap ${inches(seam.lapM)}`],
+        lines: [`${wordIn(view.style, 'lap')} ${inches(view, seam.lapM)}`],
         gap: 5,
         reach: 30,
         color: 'soft',

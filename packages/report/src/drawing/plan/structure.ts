@@ -2,6 +2,7 @@ import { units } from '@undercroft/engine';
 import { area, drawnFor, type Item, line, type Spot } from '../display-list.ts';
 import { hatchLines } from '../hatch.ts';
 import { boxOf, distance, heading, leftOf, shift, turnedRectangle } from '../polygon.ts';
+import { wordIn } from './style.ts';
 import { letterNear, type PlanView, pen } from './view.ts';
 
 /** Direction on the sheet of a bearing of the plan [degrees clockwise from the plan's y axis]. */
@@ -117,14 +118,17 @@ export function joistsLayer(view: PlanView): Item[] {
       );
     };
     const [a, b] = [shift(center, run, -16 * unit), shift(center, run, 16 * unit)];
-    const spacing = `${Number(units.convert(joists.spacingM, 'm', 'in').toFixed(1))} in`;
+    const spacing =
+      view.style.system === 'us'
+        ? `${Number(units.convert(joists.spacingM, 'm', 'in').toFixed(1))} in`
+        : units.formatMetric(joists.spacingM);
     return drawnFor('joists', joists.id, [
       line([a, b], pen(view, 'soft', 0.6)),
       head(a, -1),
       head(b, 1),
       ...letterNear(view, {
         at: center,
-        lines: ['joists', `${spacing} apart`],
+        lines: [wordIn(view.style, 'joists'), `${spacing} ${wordIn(view.style, 'apart')}`],
         gap: 4,
         reach: 40,
         color: 'soft',

@@ -7,11 +7,13 @@ import type { Box } from '../polygon.ts';
 import { textWidth } from '../text-width.ts';
 import type { PlanFacts } from './facts.ts';
 import { Legend } from './legend.ts';
+import { ON_PAPER, type PlanStyle } from './style.ts';
 
 /** What every part of the plan is drawn with. */
 export interface PlanView {
   readonly job: SurveyedJob;
   readonly facts: PlanFacts;
+  readonly style: PlanStyle;
   /** Drawing units per meter. */
   readonly scale: number;
   /** One unit of lettering and line weight: a 72nd of an inch on Letter paper, more on a screen. */
@@ -33,6 +35,7 @@ export function planView(
   job: Job,
   facts: PlanFacts,
   placed: { readonly scale: number; readonly origin: Spot; readonly frame: Box; readonly unit: number },
+  style: PlanStyle = ON_PAPER,
 ): PlanView {
   if (!isSurveyed(job)) throw new RangeError('a job without walls or ground has no plan to draw');
   const { scale, origin, frame, unit } = placed;
@@ -40,12 +43,13 @@ export function planView(
   return {
     job,
     facts,
+    style,
     scale,
     unit,
     frame,
     outline: facts.geometry.corners.map(toSheet),
     places: new LabelPlaces(frame),
-    legend: new Legend(),
+    legend: new Legend(style),
     toSheet,
   };
 }
@@ -109,7 +113,8 @@ export function letterNear(view: PlanView, label: Label): Item[] {
     reach: label.reach * unit,
   });
   const { box } = placed;
-  if (label.optional === true && placed.covered > 0.12 * width * height) return [];
+  const mayGo = label.optional === true || view.style.lettering === 'free';
+  if (mayGo && placed.covered > 0.12 * width * height) return [];
   places.take(box);
   const texts = label.lines.map((text, i) =>
     lettering(view, { x: box.left + unit, y: box.top + size * (0.88 + i * LEADING) }, text, {
