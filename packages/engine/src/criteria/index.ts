@@ -17,6 +17,10 @@ export type {
   Sampling,
 } from './criterion.ts';
 export type { CriterionRow } from './criterion-row.ts';
+export type { BillExtents, BillRule } from './defects/bill-rule.ts';
+export type { Aggravation, Defect, DefectSubject, InBoth, RepairStep, Severity } from './defects/defect.ts';
+export { REPAIR_ORDER } from './defects/defect.ts';
+export { defectOf, defects } from './defects/defects.ts';
 export type { Evidence } from './evidence.ts';
 export type { FactKey, FactValue, JobFacts } from './facts.ts';
 export { facts, isFactValue } from './facts.ts';
