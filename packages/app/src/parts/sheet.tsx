@@ -8,13 +8,15 @@ interface SheetProps {
   readonly title: string;
   readonly onClose: () => void;
   readonly children: ReactNode;
+  /** For what brings a plan of its own: may cover the one above. */
+  readonly tall?: boolean;
 }
 
 /**
  * A sheet that rises from below and leaves what lies above it in reach: the plan can be touched while it is open. The
  * focus goes in when it opens and back when it closes; Escape closes it.
  */
-export function Sheet({ title, onClose, children }: SheetProps) {
+export function Sheet({ title, onClose, children, tall }: SheetProps) {
   const say = useTexts(commonTexts);
   const id = useId();
   const sheet = useRef<HTMLElement>(null);
@@ -28,7 +30,7 @@ export function Sheet({ title, onClose, children }: SheetProps) {
   return (
     <section
       ref={sheet}
-      className="sheet"
+      className={tall ? 'sheet tall' : 'sheet'}
       tabIndex={-1}
       aria-labelledby={id}
       onKeyDown={(event) => {

@@ -1,5 +1,5 @@
 import { isSurveyed } from '@undercroft/record';
-import { Suspense, use, useState } from 'react';
+import { Suspense, use } from 'react';
 import { useJob, useJobView } from '../jobs/hooks.ts';
 import type { OpenJob } from '../jobs/open-job.ts';
 import { Button } from '../parts/button.tsx';
@@ -17,7 +17,9 @@ import { ANSWERED, partsOf } from './questions.ts';
 import { hrefOf } from './route.ts';
 import { SaveLine, UnsavedNotice } from './save-line.tsx';
 import { shellTexts } from './shell-texts.ts';
+import { SheetPlace, SheetsOfJob, useSheets } from './tool-sheet.tsx';
 import { useIsDesk } from './use-is-desk.ts';
+import { WipeLock } from './wipe-lock.tsx';
 import './job-screen.css';
 
 interface JobScreenProps {
@@ -56,7 +58,9 @@ function Job({ openJob, question, place }: Omit<JobScreenProps, 'id'> & { readon
   const Frame = isDesk ? DeskFrame : PhoneFrame;
   return (
     <Boundary>
-      <Frame {...props} question={question} />
+      <SheetsOfJob>
+        <Frame {...props} question={question} />
+      </SheetsOfJob>
     </Boundary>
   );
 }
@@ -103,6 +107,7 @@ function Strip({ view, openJob, result, place }: QuestionProps) {
       >
         ↷
       </Button>
+      {!useIsDesk() && <WipeLock />}
     </header>
   );
 }
@@ -175,6 +180,7 @@ function DeskFrame(props: FrameProps) {
       </main>
       <section className="desk-answer" aria-label={say(`${question}Question`)}>
         <Notices {...props} />
+        <SheetPlace />
         <Suspense fallback={<p className="soft">{common('loading')}</p>}>
           <h2>{say(`${question}Question`)}</h2>
           <Part {...props} part="Answer" />
@@ -188,8 +194,8 @@ function PhoneFrame(props: FrameProps) {
   const say = useTexts(shellTexts);
   const common = useTexts(commonTexts);
   const { question, view } = props;
-  const [open, setOpen] = useState<'questions' | 'answer' | null>(null);
-  const toggle = (sheet: 'questions' | 'answer') => setOpen(open === sheet ? null : sheet);
+  const { open, show, close } = useSheets();
+  const toggle = (sheet: 'questions' | 'answer') => (open?.name === sheet ? close() : show(sheet));
   return (
     <div className="phone">
       <Strip {...props} />
@@ -199,23 +205,24 @@ function PhoneFrame(props: FrameProps) {
           <Part {...props} part="Center" />
         </Suspense>
       </main>
-      {open === 'questions' && (
-        <Sheet title={say('questions')} onClose={() => setOpen(null)}>
-          <QuestionList id={view.id} question={question} onChosen={() => setOpen('answer')} />
+      {open?.name === 'questions' && (
+        <Sheet title={say('questions')} onClose={close}>
+          <QuestionList id={view.id} question={question} onChosen={() => show('answer')} />
         </Sheet>
       )}
-      {open === 'answer' && (
-        <Sheet key={question} title={say(`${question}Question`)} onClose={() => setOpen(null)}>
+      {open?.name === 'answer' && (
+        <Sheet key={question} title={say(`${question}Question`)} onClose={close}>
           <Suspense fallback={<p className="soft">{common('loading')}</p>}>
             <Part {...props} part="Answer" />
           </Suspense>
         </Sheet>
       )}
+      <SheetPlace />
       <div className="tools">
-        <Button expanded={open === 'questions'} onPress={() => toggle('questions')}>
+        <Button expanded={open?.name === 'questions'} onPress={() => toggle('questions')}>
           {say('questions')}
         </Button>
-        <Button look="main" expanded={open === 'answer'} onPress={() => toggle('answer')}>
+        <Button look="main" expanded={open?.name === 'answer'} onPress={() => toggle('answer')}>
           {say(question)}
         </Button>
         <Suspense fallback={null}>
