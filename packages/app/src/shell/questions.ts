@@ -5,6 +5,7 @@ import type { QuestionKey } from './question-keys.ts';
 const LOADERS: { readonly [K in QuestionKey]?: () => Promise<QuestionParts> } = {
   space: () => import('../screens/space/space.tsx'),
   faults: () => import('../screens/faults/faults.tsx'),
+  causes: () => import('../screens/causes/causes.tsx'),
 };
 
 /** Keys of the questions that can be answered, in their order. */

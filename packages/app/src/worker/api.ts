@@ -10,6 +10,56 @@ export type AssessmentOutcome =
   | { readonly ok: true; readonly assessment: Assessment }
   | { readonly ok: false; readonly reason: string };
 
+/**
+ * How far the year is worked out. `quick`: the space as found and with all repairs, for somebody who types. `cases`: each
+ * repair alone and the failures as well. `full`: which repairs buy dryness and how sure it is, some hundred years.
+ */
+export type Depth = 'quick' | 'cases' | 'full';
+
+/** A file of hourly weather that a person gave for a job. */
+export interface WeatherFile {
+  readonly sha256: string;
+  readonly name: string;
+  readonly blob: Blob;
+}
+
+/** A job and the weather that it is assessed in; the built-in station where there is no file. */
+export interface AssessRequest {
+  readonly job: Job;
+  readonly weather: WeatherFile | null;
+}
+
+/** What of a year is drawn by the day or by the hour. */
+export const SERIES_NAMES = [
+  'relativeHumidity',
+  'temperatureC',
+  'dewPointC',
+  'woodMoistureSurface',
+  'moldIndex',
+  'waterRemovedKg',
+  'energyKWh',
+] as const;
+export type SeriesName = (typeof SERIES_NAMES)[number];
+
+/** One state of the space over a year in days (means; water and energy are sums) or over a month in hours. */
+export interface YearSeries {
+  readonly kind: 'as-found' | 'all-repairs';
+  readonly values: Readonly<Record<SeriesName, readonly number[]>>;
+}
+
+/** Days of the year, or the hours of one month, January 0. */
+export type SeriesSpan = { readonly of: 'year' } | { readonly of: 'month'; readonly month: number };
+
+/** What a weather file is, or what is wrong with it. */
+export type WeatherReading =
+  | {
+      readonly ok: true;
+      readonly place: string;
+      readonly source: string;
+      readonly notices: readonly string[];
+    }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
 export interface PlanDrawingOptions {
   readonly widthPx: number;
   readonly ground: 'under' | 'daylight' | 'paper';
@@ -17,7 +67,15 @@ export interface PlanDrawingOptions {
 
 /** Everything that is computed, away from the thread that draws. */
 export interface Compute {
-  assess(job: Job): Promise<AssessmentOutcome>;
+  /** @param progress told how many years of how many are done, ten times a second at most */
+  assess(
+    request: AssessRequest,
+    depth: Depth,
+    progress?: (done: number, total: number) => void,
+  ): Promise<AssessmentOutcome>;
+  /** The year as found and with all repairs; nothing where it cannot be run. */
+  yearSeries(request: AssessRequest, span: SeriesSpan): Promise<readonly YearSeries[]>;
+  readWeather(file: Blob, name: string): Promise<WeatherReading>;
   planSvg(job: Job, assessment: Assessment, options: PlanDrawingOptions): Promise<string>;
   calculatorForms(): Promise<readonly CalculatorForm[]>;
   calculate(name: string, inputs: calculators.RawInputs): Promise<calculators.CalculatorRun>;

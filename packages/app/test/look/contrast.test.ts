@@ -48,6 +48,10 @@ const PAIRS: readonly (readonly [front: string, back: string, least: number])[] 
   ['not-met', 'sheet', 4.5],
   ['not-shown', 'ground', 4.5],
   ['not-shown', 'sheet', 4.5],
+  ['wetting', 'ground', 3],
+  ['wetting', 'sheet', 3],
+  ['drying', 'ground', 3],
+  ['drying', 'sheet', 3],
 ];
 
 describe.each(['under', 'daylight', 'sun'])('ground %s', (ground) => {
@@ -60,6 +64,11 @@ describe.each(['under', 'daylight', 'sun'])('ground %s', (ground) => {
 
   it('keeps the verdicts apart in a grey print, too', () => {
     const [a, b] = [luminance(tokens.met), luminance(tokens['not-met'])];
+    expect(Math.max(a, b) / Math.min(a, b)).toBeGreaterThan(1.3);
+  });
+
+  it('keeps before and after apart in a grey print, too', () => {
+    const [a, b] = [luminance(tokens.wetting), luminance(tokens.drying)];
     expect(Math.max(a, b) / Math.min(a, b)).toBeGreaterThan(1.3);
   });
 });
