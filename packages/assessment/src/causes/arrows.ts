@@ -20,22 +20,29 @@ function isShownCause({ from, weight, standing }: causes.RivalResult): boolean {
 }
 
 /**
- * Arrows of a chain, by what they explain, heaviest first. Those that are drawn are numbered: into each finding the
- * heaviest, and into each consequence those that start at something drawn or are a cause that something speaks for.
+ * Which arrows into a consequence are drawn: those from what was found and from causes that something speaks for; where
+ * there are none, those from other consequences. So a consequence is drawn once, as near to what was found as it comes.
  */
+function drawnInto(effect: causes.EffectResult, found: ReadonlySet<string>, following: ReadonlySet<string>) {
+  const near = effect.rivals.filter((r) => found.has(r.from) || isShownCause(r));
+  return new Set(near.length > 0 ? near : effect.rivals.filter((r) => following.has(r.from)));
+}
+
+/** Arrows of a chain, by what they explain, heaviest first. Those that are drawn are numbered. */
 export function arrowsOf(chain: causes.CauseChain): CauseArrow[] {
   const links = new Map(causes.causeLinks.map((link) => [`${link.from} ${link.to}`, link]));
-  const drawn = new Set<causes.CauseKey>(chain.effects.filter((e) => e.seen).map((e) => e.node));
+  const found = new Set<string>(chain.effects.filter((e) => e.seen).map((e) => e.node));
+  const following = new Set<string>(chain.effects.filter((e) => !e.seen).map((e) => e.node));
   let next = 1;
   return chain.effects.flatMap((effect) => {
-    const arrows = effect.rivals.map((rival, place): CauseArrow => {
+    const into = effect.seen ? new Set(effect.rivals.filter(isDrawn)) : drawnInto(effect, found, following);
+    return effect.rivals.map((rival): CauseArrow => {
       const { reason, source } = links.get(`${rival.from} ${rival.to}`) as causes.CauseLink;
-      const shown = effect.seen ? isDrawn(rival, place) : drawn.has(rival.from) || isShownCause(rival);
       const { from, to, weight, prior, standing, supports, contradicts } = rival;
       return {
         from,
         to,
-        ...(shown ? { number: next++ } : {}),
+        ...(into.has(rival) ? { number: next++ } : {}),
         weight,
         prior,
         standing,
@@ -45,7 +52,5 @@ export function arrowsOf(chain: causes.CauseChain): CauseArrow[] {
         contradicts,
       };
     });
-    if (!effect.seen) drawn.add(effect.node);
-    return arrows;
   });
 }

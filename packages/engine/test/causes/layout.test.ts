@@ -144,6 +144,22 @@ describe('crossings', () => {
   });
 });
 
+describe('a drawing that leads down', () => {
+  test('is the one to the right of boxes that lie on their side, turned', () => {
+    const nodes = [box('a', 90, 20), box('b', 70, 30), box('c', 50, 25)];
+    const links = [arrow('a', 'c'), arrow('b', 'c')];
+    const down = layoutChain(nodes, links, { ...GAPS, direction: 'down' });
+    const [a, b, c] = down.boxes;
+    expect([a.width, a.height, b.width, b.height]).toEqual([90, 20, 70, 30]);
+    expect(c.y).toBeCloseTo(30 + GAPS.layerGap, 9);
+    expect(Math.abs(a.x - b.x)).toBeGreaterThan(0);
+    for (const { points } of down.arrows) {
+      expect(points[points.length - 1].y).toBeCloseTo(c.y, 9);
+      for (let p = 1; p < points.length; p += 1) expect(points[p].y).toBeGreaterThanOrEqual(points[p - 1].y);
+    }
+  });
+});
+
 describe('places kept apart', () => {
   test('by hand: two that want the same place share the shift, a free one stays', () => {
     expect(spacedApart([10, 10, 40], [1, 1, 1], [6, 6])).toEqual([7, 13, 40]);

@@ -101,9 +101,9 @@ describe('the PDF of doubted-liner', () => {
     expect(all).toContain(run('authority having jurisdiction'));
   });
 
-  test('has the plan on a sheet of its own, wide side level, with a title block', () => {
+  test('has the plan and the chain of causes on sheets of their own, wide side level, the plan with a title block', () => {
     const sheets = [...pdf.objects.values()].filter((o) => o.head.includes('/MediaBox [0 0 792 612]'));
-    expect(sheets.length).toBe(1);
+    expect(sheets.length).toBe(2);
     const sheet = pages.find((text) => text.includes('Scale on Letter')) as string;
     expect(sheet).toMatch(/1:\d+/);
     expect(sheet).toContain('Ruth Castellane');

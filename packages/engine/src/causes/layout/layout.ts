@@ -4,7 +4,7 @@ import { slotMiddles } from './heights.ts';
 import { inLayers } from './layers.ts';
 import { crossings, fewCrossings } from './order.ts';
 
-/** A spot of the drawing, x along the layers, y across. */
+/** A spot of the drawing, x to the right, y down. */
 export interface LayoutSpot {
   readonly x: number;
   readonly y: number;
@@ -12,7 +12,7 @@ export interface LayoutSpot {
 
 export interface PlacedBox {
   readonly id: string;
-  /** 0 at the left. */
+  /** 0 where the causes begin. */
   readonly layer: number;
   readonly x: number;
   readonly y: number;
@@ -22,7 +22,7 @@ export interface PlacedBox {
 
 export interface PlacedArrow {
   readonly id: string;
-  /** From the side of the one box to the side of the other, bends smoothed. */
+  /** From the far side of the one box to the near side of the other, bends smoothed. */
   readonly points: readonly LayoutSpot[];
 }
 
@@ -41,7 +41,12 @@ export interface LayoutGaps {
   readonly layerGap: number;
   /** Between boxes of a layer. */
   readonly nodeGap: number;
+  /** Where causes lead: to the right (default) or down. */
+  readonly direction?: 'right' | 'down';
 }
+
+/** Arrows on one side of a box stand this much further apart than they are thick. */
+const SPREAD = 8;
 
 /** Points that stand for one bend. */
 const BEND = 14;
@@ -97,7 +102,9 @@ function ports(
     const room = (graph.slots[box]?.height ?? 0) * 0.84;
     const sum = thickness.reduce((a, b) => a + b, 0);
     const gap =
-      list.length < 2 ? 0 : Math.max(0, Math.min(sum / list.length + 3, (room - sum) / (list.length - 1)));
+      list.length < 2
+        ? 0
+        : Math.max(0, Math.min(sum / list.length + SPREAD, (room - sum) / (list.length - 1)));
     const whole = sum + gap * (list.length - 1);
     const squeeze = whole > room && whole > 0 ? room / whole : 1;
     let at = -whole / 2;
@@ -136,8 +143,21 @@ function arrowPoints(
   return points;
 }
 
+const turnedSpot = ({ x, y }: LayoutSpot): LayoutSpot => ({ x: y, y: x });
+
+/** A layout to the right made one that leads down, or back. */
+function turned(layout: Layout): Layout {
+  return {
+    ...layout,
+    width: layout.height,
+    height: layout.width,
+    boxes: layout.boxes.map((b) => ({ ...b, x: b.y, y: b.x, width: b.height, height: b.width })),
+    arrows: layout.arrows.map((a) => ({ ...a, points: a.points.map(turnedSpot) })),
+  };
+}
+
 /**
- * Draws a directed graph without circles in layers from left to right: causes left, what follows from them right. Every
+ * Draws a directed graph without circles in layers: causes left, what follows from them right, or from top to bottom. Every
  * arrow runs from a layer to a later one; few of them cross; boxes of a layer keep their gap. Pure and repeatable: the
  * same input gives the same drawing.
  * @throws EngineError `bad-input` for arrows in a circle or to boxes that are not there, `out-of-range` for gaps below 0
@@ -145,8 +165,12 @@ function arrowPoints(
 export function layoutChain(
   nodes: readonly LayoutNode[],
   links: readonly LayoutLink[],
-  { layerGap, nodeGap }: LayoutGaps,
+  { layerGap, nodeGap, direction = 'right' }: LayoutGaps,
 ): Layout {
+  if (direction === 'down') {
+    const lying = nodes.map((n) => ({ ...n, width: n.height, height: n.width }));
+    return turned(layoutChain(lying, links, { layerGap, nodeGap }));
+  }
   requireRange('gap between layers', layerGap, 0, 1e6);
   requireRange('gap between boxes', nodeGap, 0, 1e6);
   const graph = inLayers(nodes, links);

@@ -5,10 +5,11 @@ import type {
   CausesAssessment,
   NextMeasurementShown,
 } from '@undercroft/assessment';
-import { causes as engine, units } from '@undercroft/engine';
+import { causes as engine } from '@undercroft/engine';
 import type { Job } from '@undercroft/record';
 import { chainDrawing } from '../../drawing/chain/chain-drawing.ts';
 import { ENGLISH_CHAIN_WORDS } from '../../drawing/chain/chain-words.ts';
+import { percent } from '../../drawing/chain/percent.ts';
 import { day } from '../../words/dates.ts';
 import { ISO_DAY, PROVENANCE_TAGS, plain } from '../../words/names.ts';
 import { evidenceText, measureText } from '../../words/quantities.ts';
@@ -27,7 +28,6 @@ import {
   words,
 } from '../blocks.ts';
 
-const percent = (share: number) => plain(units.formatQuantity(share, 'relativeHumidity', 'us'));
 const titleOf = (key: string) => ENGLISH_CHAIN_WORDS.nodes[key] ?? key;
 
 /** How much likelier something is, as people say it. */

@@ -1,0 +1,119 @@
+import { causes } from '@undercroft/engine';
+import type { Room } from '../display-list.ts';
+import { breakText } from '../text-width.ts';
+import type { ChainBox, ChainParts } from './chain-parts.ts';
+import type { ChainWords } from './chain-words.ts';
+import { percent } from './percent.ts';
+
+/** Narrowest and widest box, in units of lettering. */
+const BOX = { least: 62, most: 104 } as const;
+/** Room between columns, where arrows, numbers and shares stand. */
+const GAP = { least: 40, most: 74 } as const;
+/** Height of a line in a box. */
+export const LINE = 8.6;
+/** Between the edge of a box and its lettering. */
+export const PAD = { x: 5, y: 4.5 } as const;
+/** Width of an arrow of no share and of the whole. */
+const THICK = { none: 0.7, whole: 6.4 } as const;
+
+/** Width of an arrow by its share, in units of lettering. */
+export const thickness = (weight: number) => THICK.none + (THICK.whole - THICK.none) * weight;
+
+/** A box with its lettering set, in units of lettering. */
+export interface SetBox {
+  readonly box: ChainBox;
+  readonly lines: readonly string[];
+  readonly width: number;
+  readonly height: number;
+}
+
+function setBoxes(parts: ChainParts, words: ChainWords, width: number): SetBox[] {
+  return parts.boxes.map((box) => {
+    const title = breakText(box.title, width - 2 * PAD.x, 7.6, 'strong');
+    const lines = box.share === undefined ? title : [...title, `${percent(box.share)} ${words.ofAll}`];
+    return { box, lines, width, height: lines.length * LINE + 2 * PAD.y };
+  });
+}
+
+/** Where the chain leads. */
+export type Direction = 'right' | 'down';
+
+/** Room between layers that lie below one another. */
+const GAP_DOWN = { least: 30, most: 44 } as const;
+
+/** Boxes and arrows in their places, in units of lettering. */
+export interface LaidOut {
+  readonly boxes: readonly SetBox[];
+  readonly layout: causes.Layout;
+  readonly direction: Direction;
+}
+
+/** The layout in units of lettering, as wide as `room` allows, its boxes no wider than they need. */
+function layOut(
+  parts: ChainParts,
+  words: ChainWords,
+  direction: Direction,
+  room: { readonly width: number; readonly height: number },
+): LaidOut {
+  const links = parts.lines.map((l) => ({
+    id: String(l.number),
+    from: l.from,
+    to: l.to,
+    thickness: l.look === 'may-follow' ? 1.2 : thickness(l.weight),
+  }));
+  const laid = (width: number, layerGap: number): LaidOut => {
+    const boxes = setBoxes(parts, words, width);
+    const nodes = boxes.map((b) => ({ id: b.box.key, width: b.width, height: b.height }));
+    const gaps = { layerGap, nodeGap: direction === 'right' ? 11 : 14, direction };
+    return { boxes, layout: causes.layoutChain(nodes, links, gaps), direction };
+  };
+  if (direction === 'right') {
+    const first = laid(BOX.most, GAP.most);
+    const columns = 1 + Math.max(0, ...first.layout.boxes.map((b) => b.layer));
+    const each = (room.width + GAP.most) / columns;
+    if (each >= BOX.most + GAP.most) return first;
+    const gap = Math.max(GAP.least, Math.min(GAP.most, each * 0.4));
+    const width = (room.width - (columns - 1) * gap) / columns;
+    return laid(Math.max(BOX.least, Math.min(BOX.most, width)), gap);
+  }
+  for (let width: number = BOX.most; width > BOX.least; width -= 6) {
+    const wide = laid(width, GAP_DOWN.least);
+    if (wide.layout.width > room.width) continue;
+    const rows = Math.max(1, ...wide.layout.boxes.map((b) => b.layer));
+    const spare = Number.isFinite(room.height) ? (room.height - wide.layout.height) / rows : GAP_DOWN.most;
+    const gap = Math.max(GAP_DOWN.least, Math.min(GAP_DOWN.most, GAP_DOWN.least + spare));
+    return gap === GAP_DOWN.least ? wide : laid(width, gap);
+  }
+  return laid(BOX.least, GAP_DOWN.least);
+}
+
+/** Height that the key of the signs takes below the drawing. */
+const KEY_HEIGHT = 40;
+
+/**
+ * The direction and the lettering at which the drawing fills its room best. On a screen the lettering is given; the drawing
+ * leads to the right where that fits, else down, and is wider than the room where neither fits. On paper the sheet is
+ * given: lettering grows to fill it, and gives way before the drawing leaves it.
+ */
+export function fitChain(
+  parts: ChainParts,
+  words: ChainWords,
+  room: Room,
+): LaidOut & { readonly unit: number } {
+  const wanted = room.textSize / 7.2;
+  const at = (direction: Direction, unit: number) => {
+    const height = room.height === undefined ? Number.POSITIVE_INFINITY : room.height / unit - KEY_HEIGHT - 2;
+    const set = layOut(parts, words, direction, { width: room.width / unit - 2, height });
+    const over = Math.max(set.layout.width / (room.width / unit - 2), set.layout.height / height);
+    return { ...set, unit, over };
+  };
+  const largest = (direction: Direction) => {
+    if (room.height === undefined) return at(direction, wanted);
+    let tried = at(direction, wanted * 1.5);
+    while (tried.over > 1.0001 && tried.unit > wanted * 0.6) tried = at(direction, tried.unit * 0.97);
+    return tried;
+  };
+  const [right, down] = [largest('right'), largest('down')];
+  if (room.height === undefined) return right.over <= 1.0001 || right.over <= down.over ? right : down;
+  return right.unit >= down.unit ? right : down;
+}
