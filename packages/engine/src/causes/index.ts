@@ -1,5 +1,7 @@
 export type { BudgetShare } from './budget-evidence.ts';
 export { budgetEvidence, SHARE_DOUBT } from './budget-evidence.ts';
+export type { DefectSign } from './catalogue/defect-signs.ts';
+export { DEFECT_SIGHTINGS, DEFECT_TIMES, defectSigns } from './catalogue/defect-signs.ts';
 export type { CauseChain, ChainInput, EffectResult, RivalResult, RootShare, Standing } from './chain.ts';
 export { causeChain, SEEN_TIMES, UNLISTED_PRIOR } from './chain.ts';
 export type { CauseEvidence, CombinedEvidence } from './evidence.ts';

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { DEFECT_SIGHTINGS, defectSigns } from '../../src/causes/catalogue/defect-signs.ts';
 import { causeChain } from '../../src/causes/chain.ts';
 import { causeLinks } from '../../src/causes/links.ts';
 import { type CauseKey, causeNode, causeNodes } from '../../src/causes/node.ts';
@@ -6,6 +7,7 @@ import { outcomeChances } from '../../src/causes/outcome-model.ts';
 import { signUnit } from '../../src/causes/sign.ts';
 import { causeSigns } from '../../src/causes/signs.ts';
 import { causesSources } from '../../src/causes/sources.ts';
+import { defects } from '../../src/criteria/defects/defects.ts';
 
 const effects = [...new Set(causeLinks.map((link) => link.to))];
 
@@ -108,6 +110,26 @@ describe('the signs', () => {
           (sign.of === undefined || sign.of.includes(to)) && rivals.some((r) => r in sign.model.tells),
       );
       expect(signs.length, to).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('defects that speak for an explanation', () => {
+  const known = new Set(defects.map((defect) => defect.key));
+
+  test.each(defectSigns.map((sign) => [`${sign.defect} for ${sign.explains}`, sign] as const))(
+    '%s',
+    (_name, sign) => {
+      expect(known.has(sign.defect)).toBe(true);
+      const explained = causeLinks.filter((link) => link.from === sign.explains).map((link) => link.to);
+      expect(explained.some((to) => sign.of === undefined || sign.of.includes(to))).toBe(true);
+    },
+  );
+
+  test('and those that are a sighting are in the catalogue', () => {
+    for (const [defect, key] of Object.entries(DEFECT_SIGHTINGS)) {
+      expect(known.has(defect), defect).toBe(true);
+      expect(causeNode(key).kind, defect).not.toBe('cause');
     }
   });
 });
