@@ -26,9 +26,8 @@ import { samplesOfObservations, samplesOfSurfaces, samplesOfWood } from './evide
 import { jobFacts } from './evidence/job-facts.ts';
 import { geometryOf, planIssues, type SpaceGeometry } from './geometry.ts';
 import { headlineOf } from './headline.ts';
-import { airMeaning, meanAir } from './readings/air.ts';
-import { surfaceMeaning } from './readings/surface.ts';
-import { woodMeaning } from './readings/wood.ts';
+import { meanAir } from './readings/air.ts';
+import { readingMeanings } from './readings/meanings.ts';
 import { assessSeason } from './season/season.ts';
 import type { HourlyYear } from './season/season-assessment.ts';
 import { missingParts, requireSurveyed } from './surveyed.ts';
@@ -72,17 +71,6 @@ function sourcesUsed(): Source[] {
   ];
   const byId = new Map(sets.flatMap((set) => Object.values(set)).map((s) => [s.id, s]));
   return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
-}
-
-function readingsOf(job: Job, pressurePa: number): Assessment['readings'] {
-  const { air, surface, wood: pins } = job.readings;
-  const crawl = meanAir(air, 'crawl', pressurePa);
-  const runs = job.plan.equipment.some((e) => e.kind === 'dehumidifier' && e.running !== false);
-  return [
-    ...air.map((r) => airMeaning(r, pressurePa, crawl?.temperatureC)),
-    ...surface.map((r) => surfaceMeaning(r, air)),
-    ...pins.map((r) => woodMeaning(r, runs)),
-  ];
 }
 
 /** The year by the hour; where the engine refuses figures of the job, none, and a problem says why. */
@@ -137,7 +125,7 @@ export function assess(record: Job, weather?: climate.ClimateYear, options: Asse
   };
   const year = yearOf(job, space, chosen, assumptions, options, problems);
   const parts = {
-    readings: readingsOf(job, pressurePa),
+    readings: readingMeanings(job, pressurePa),
     criteria: judged.results,
     openQuestions: judged.openQuestions,
     criteriaCount: { met: count('met'), notMet: count('not-met'), notShown: count('not-shown') },

@@ -1,5 +1,5 @@
 import { criteria } from '@undercroft/engine';
-import type { SurveyedJob } from '@undercroft/record';
+import type { Job, SurveyedJob } from '@undercroft/record';
 import type { CautionShown, CriterionResult, OpenQuestion } from './assessment.ts';
 import { itemsToShow } from './evidence/from-plan.ts';
 import type { Sample } from './evidence/sample.ts';
@@ -55,7 +55,7 @@ function resultOf(
 }
 
 /** The base criteria with the local amendments that the job names laid over them. */
-function catalogueOf(job: SurveyedJob, problems: string[]): criteria.Catalogue {
+export function catalogueOf(job: Job, problems: string[]): criteria.Catalogue {
   const chosen = job.house.amendments.flatMap((id) => {
     const overlay = criteria.overlays.find((o) => o.id === id);
     if (overlay === undefined) {

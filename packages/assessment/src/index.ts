@@ -33,6 +33,14 @@ export type {
 } from './causes/causes-assessment.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';
+export type { FallOfSpots, LeveledSetup, LeveledSpot, LevelSheet } from './levels.ts';
+export { fallOfSpots, levelSheet } from './levels.ts';
+export type { Wanted, WantedFor } from './missing.ts';
+export { missingOf } from './missing.ts';
+export type { ValueAgainstCriterion } from './readings/against-criteria.ts';
+export { valueAgainstCriteria } from './readings/against-criteria.ts';
+export type { DraftReading } from './readings/meanings.ts';
+export { meaningOf } from './readings/meanings.ts';
 export { assessmentJsonSchema } from './results-schema/assessment-schema.ts';
 export type { RepairKey } from './season/repair-rule.ts';
 export type {

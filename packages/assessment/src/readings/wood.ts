@@ -36,6 +36,8 @@ export function woodMeaning(reading: WoodReading, dehumidifierRuns: boolean): Re
       : humidity >= 1
         ? ' It is as wet as wood gets in air.'
         : ` Air at the wood of about ${percentWords(humidity)} RH keeps it there.`;
+  const change = (what: 'temperature' | 'species') => result.steps.find((s) => s.what === what)?.change;
+  const [byTemperature, bySpecies] = [change('temperature'), change('species')];
   const machine = tooWet ? ' Too wet for a space with a dehumidifier (common practice).' : '';
   return {
     id: reading.id,
@@ -51,6 +53,8 @@ export function woodMeaning(reading: WoodReading, dehumidifierRuns: boolean): Re
       moistureContent: result.moistureContent,
       low: result.low,
       high: result.high,
+      ...(byTemperature === undefined ? {} : { temperatureChange: byTemperature }),
+      ...(bySpecies === undefined ? {} : { speciesChange: bySpecies }),
       ...(humidity === undefined ? {} : { relativeHumidity: humidity }),
     },
     notices: result.notices,
