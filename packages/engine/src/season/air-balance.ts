@@ -1,7 +1,7 @@
 import { MINIMUM_OFF_S } from '../dehumidifier/part-load.ts';
-import type { CompiledCase } from './compiled-case.ts';
 import { decayOf } from './decay.ts';
 import { loopConstants } from './loop-constants.ts';
+import { loopRoom } from './loop-room.ts';
 import {
   capacityKgPerS,
   intakeHumidity,
@@ -16,52 +16,7 @@ import { stepPlaces } from './step-values.ts';
 const { BELOW_RATING, DEFROSTING, MACHINES_W, RUN_SHARE, STARTS_PER_HOUR } = stepPlaces;
 const { MASS_RATIO } = loopConstants;
 
-/** Linear balance of the vapor in the air during one step, and what came out of it. */
-export interface AirBalance {
-  airC: number;
-  saturationPa: number;
-  pressurePa: number;
-  /** Vapor pressure over humidity ratio, Pa. */
-  kappa: number;
-  /** Humidity ratio at the start of the step and of saturated air. */
-  start: number;
-  saturated: number;
-  /** Mass of the air over the length of the step, kg/s. */
-  capacity: number;
-  /** kg/s, and kg/s per unit of humidity ratio. */
-  source: number;
-  conductance: number;
-  machinesOn: boolean;
-  /** Humidity ratio that the first machine running through works towards. */
-  target: number;
-  mean: number;
-  end: number;
-  /** Vapor that falls out because the air cannot hold it, kg/s. */
-  fogKgPerS: number;
-  machineKgPerS: number;
-  readonly removal: Float64Array;
-}
-
-export function createAirBalance(c: CompiledCase, seconds: number): AirBalance {
-  return {
-    airC: 0.5,
-    saturationPa: 0.5,
-    pressurePa: 0.5,
-    kappa: 0.5,
-    start: 0.005,
-    saturated: 0.005,
-    capacity: c.airMassKg / seconds,
-    source: 0.5,
-    conductance: 0.5,
-    machinesOn: false,
-    target: 0.005,
-    mean: 0.005,
-    end: 0.005,
-    fogKgPerS: 0.5,
-    machineKgPerS: 0.5,
-    removal: new Float64Array(c.machines.length),
-  };
-}
+const { balance: b, c, parts, values } = loopRoom;
 
 /** Humidity ratio; air that would boil gets that of six tenths of its pressure, never met below 85 °C. */
 export function humidityRatioOf(vaporPa: number, pressurePa: number): number {
@@ -74,37 +29,37 @@ export function humidityRatioOf(vaporPa: number, pressurePa: number): number {
  * relaxes exponentially to its balance; a machine that can hold its set-point, and air that is saturated, are held at
  * that humidity for the whole step. Either way C (end − start) = dt (source − conductance·mean − taken out) exactly.
  */
-export function balanceAir(c: CompiledCase, b: AirBalance): void {
+export function balanceAir(): void {
   const { source, conductance, capacity, start, saturated } = b;
   b.fogKgPerS = 0;
   b.machineKgPerS = 0;
-  let first = b.removal.length;
-  if (b.removal.length > 0) {
-    b.removal.fill(0);
+  let first = parts.removal.length;
+  if (parts.removal.length > 0) {
+    parts.removal.fill(0);
     if (b.machinesOn && conductance > 0) {
-      first = holdSetPoint(c, b);
+      first = holdSetPoint();
       if (first === HELD) return;
     }
   }
-  const full = first < b.removal.length;
+  const full = first < parts.removal.length;
   const x = conductance / capacity;
   const decay = decayOf(x);
   const held = x > 1e-5 ? (1 - decay) / x : 1 - 0.5 * x;
   const second = x > 1e-5 ? (1 - held) / x : 0.5 - x / 6;
-  if (full) solveFull(c, b, first, start * held, second / capacity);
+  if (full) solveFull(first, start * held, second / capacity);
   const net = (source - b.machineKgPerS) / capacity;
   b.mean = start * held + net * second;
   b.end = start * decay + net * held;
   if (full && b.end < b.target) {
     // It gets there before the step is over, and holds.
-    scaleRemoval(b, source - conductance * b.target - capacity * (b.target - start));
+    scaleRemoval(source - conductance * b.target - capacity * (b.target - start));
     b.mean = b.target;
     b.end = b.target;
     return;
   }
   if (b.end > saturated) {
     const before = b.machineKgPerS;
-    if (full) runFull(c, b, first, 1);
+    if (full) runFull(first, 1);
     const surplus = source - conductance * saturated - capacity * (saturated - start) - b.machineKgPerS;
     if (surplus > 0) {
       b.fogKgPerS = surplus;
@@ -112,10 +67,10 @@ export function balanceAir(c: CompiledCase, b: AirBalance): void {
       b.end = saturated;
     } else if (full && b.machineKgPerS + surplus >= 0) {
       // The machines alone keep the air below saturation when they see it saturated: hold it there.
-      scaleRemoval(b, b.machineKgPerS + surplus);
+      scaleRemoval(b.machineKgPerS + surplus);
       b.mean = saturated;
       b.end = saturated;
-    } else if (full) scaleRemoval(b, before);
+    } else if (full) scaleRemoval(before);
   }
 }
 
@@ -125,8 +80,8 @@ const HELD = -1;
  * Tries each set-point from the highest. When one can be held, sets humidities and removals and returns `HELD`; else
  * returns the first machine that runs through (with all of lower set-point), or their number when all stand still.
  */
-function holdSetPoint(c: CompiledCase, b: AirBalance): number {
-  const { machines } = c;
+function holdSetPoint(): number {
+  const { machines } = parts;
   const off = b.source / b.conductance;
   for (let j = 0; j < machines.length; j++) {
     const machine = machines[j]!;
@@ -138,24 +93,24 @@ function holdSetPoint(c: CompiledCase, b: AirBalance): number {
     let lower = 0;
     for (let k = j + 1; k < machines.length; k++) {
       const cap = capacityKgPerS(machines[k]!, b.airC, machine.setPoint);
-      b.removal[k] = cap;
+      parts.removal[k] = cap;
       lower += cap;
     }
     if (needed < lower) continue;
     const own = capacityKgPerS(machine, b.airC, machine.setPoint);
     if (needed >= lower + own) {
-      b.removal.fill(0);
+      parts.removal.fill(0);
       b.target = target;
       return j;
     }
-    b.removal.fill(0, 0, j);
-    b.removal[j] = needed - lower;
+    parts.removal.fill(0, 0, j);
+    parts.removal[j] = needed - lower;
     b.machineKgPerS = needed;
     b.mean = target;
     b.end = target;
     return HELD;
   }
-  b.removal.fill(0);
+  parts.removal.fill(0);
   return machines.length;
 }
 
@@ -163,41 +118,41 @@ function holdSetPoint(c: CompiledCase, b: AirBalance): number {
  * Removal of machines that run through at the mean humidity that it leads to: mean = base + (source − removal)·gain, by
  * Newton's method with a numeric slope; capacity rises with humidity, so there is one answer.
  */
-function solveFull(c: CompiledCase, b: AirBalance, first: number, base: number, gain: number): void {
+function solveFull(first: number, base: number, gain: number): void {
   const relativeOf = b.kappa / b.saturationPa;
   const off = (b.source / b.conductance) * relativeOf;
-  const eta = c.machines[first]!.planCoefficient;
+  const eta = parts.machines[first]!.planCoefficient;
   let mean = b.start;
   for (let pass = 0; pass < 3; pass++) {
     const probe = 0.01 / relativeOf;
-    runFull(c, b, first, intakeHumidity(off, (mean + probe) * relativeOf, eta));
+    runFull(first, intakeHumidity(off, (mean + probe) * relativeOf, eta));
     const more = b.machineKgPerS;
-    runFull(c, b, first, intakeHumidity(off, mean * relativeOf, eta));
+    runFull(first, intakeHumidity(off, mean * relativeOf, eta));
     const slope = (more - b.machineKgPerS) / probe;
     mean = (base + (b.source - b.machineKgPerS + slope * mean) * gain) / (1 + slope * gain);
     if (mean < 0) mean = 0;
   }
-  runFull(c, b, first, intakeHumidity(off, mean * relativeOf, eta));
+  runFull(first, intakeHumidity(off, mean * relativeOf, eta));
 }
 
-function runFull(c: CompiledCase, b: AirBalance, first: number, relativeHumidity: number): void {
+function runFull(first: number, relativeHumidity: number): void {
   let sum = 0;
-  for (let j = first; j < c.machines.length; j++) {
-    const cap = capacityKgPerS(c.machines[j]!, b.airC, relativeHumidity);
-    b.removal[j] = cap;
+  for (let j = first; j < parts.machines.length; j++) {
+    const cap = capacityKgPerS(parts.machines[j]!, b.airC, relativeHumidity);
+    parts.removal[j] = cap;
     sum += cap;
   }
   b.machineKgPerS = sum;
 }
 
-function scaleRemoval(b: AirBalance, to: number): void {
+function scaleRemoval(to: number): void {
   const factor = b.machineKgPerS > 0 ? to / b.machineKgPerS : 0;
-  for (let j = 0; j < b.removal.length; j++) b.removal[j] = b.removal[j]! * factor;
+  for (let j = 0; j < parts.removal.length; j++) parts.removal[j] = parts.removal[j]! * factor;
   b.machineKgPerS = to;
 }
 
 /** Power, running time and starts of the machines for the removal that the balance found. */
-export function runMachines(c: CompiledCase, b: AirBalance, values: Float64Array): void {
+export function runMachines(): void {
   values[MACHINES_W] = 0;
   values[RUN_SHARE] = 0;
   values[STARTS_PER_HOUR] = 0;
@@ -205,10 +160,10 @@ export function runMachines(c: CompiledCase, b: AirBalance, values: Float64Array
   values[BELOW_RATING] = 0;
   if (b.machineKgPerS <= 0) return;
   let watts = 0;
-  for (let j = 0; j < c.machines.length; j++) {
-    const removal = b.removal[j]!;
+  for (let j = 0; j < parts.machines.length; j++) {
+    const removal = parts.removal[j]!;
     if (removal <= 0) continue;
-    const machine = c.machines[j]!;
+    const machine = parts.machines[j]!;
     const relativeOf = b.kappa / b.saturationPa;
     const off = (b.source / b.conductance) * relativeOf;
     const relative = intakeHumidity(off, b.mean * relativeOf, machine.planCoefficient);

@@ -36,7 +36,7 @@ export function yearTotal(r: Recorder, place: number): number {
 }
 
 function waterHeld(c: CompiledCase, state: SpaceState): number {
-  let held = c.airMassKg * state.humidityRatio;
+  let held = c.numbers.airMassKg * state.humidityRatio;
   for (let i = 0; i < state.woodSurface.length; i++) {
     held += c.woodSurfaceKg[i]! * state.woodSurface[i]! + c.woodCoreKg[i]! * state.woodCore[i]!;
   }
@@ -61,7 +61,7 @@ export function energyClosure(c: CompiledCase, r: Recorder, start: SpaceState, e
 }
 
 function heatHeld(c: CompiledCase, state: SpaceState): number {
-  let held = c.airHeatJPerK * state.airC;
-  for (let i = 0; i < c.layers; i++) held += c.planM2 * c.soilHeat[i]! * state.soilC[i]!;
+  let held = c.numbers.airHeatJPerK * state.airC;
+  for (let i = 0; i < c.layers; i++) held += c.numbers.planM2 * c.soilHeat[i]! * state.soilC[i]!;
   return held;
 }

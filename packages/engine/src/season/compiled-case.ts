@@ -2,65 +2,31 @@ import { undisturbedGroundC } from '../ground/undisturbed.ts';
 import { VAPOR_DIFFUSIVITY_M2_PER_S } from '../moisture/ground-evaporation.ts';
 import type { CapillaryWall } from '../moisture/wall.ts';
 import { loopConstants } from './loop-constants.ts';
+import type { CaseNumbers } from './loop-room.ts';
 import { WOOD_SITES } from './places.ts';
 import type { SeasonCase, SeasonMachine } from './season-case.ts';
 
 /** Gas constant of dry air, J/(kg·K), and the temperature at which the air of the space is weighed, K. */
 const DRY_AIR_GAS = 287.042;
 const DENSITY_AT_K = 288.15;
-/** Free water above this leaves wood as drips, kg/kg. */
-export const WOOD_FULL = 0.6;
 
 /** A case in the form the hourly loop reads: coefficients, worked out once. */
 export interface CompiledCase {
   readonly source: SeasonCase;
-  readonly volumeM3: number;
-  readonly airMassKg: number;
-  readonly airHeatJPerK: number;
-  readonly planM2: number;
-  readonly floorWPerK: number;
-  readonly wallAboveWPerK: number;
-  readonly wallBelowWPerK: number;
-  readonly solarFactor: number;
-  readonly ductWPerK: number;
-  readonly ductSkinShare: number;
-  readonly fanW: number;
-  readonly fanExhaustKgPerS: number;
-  readonly supplyKgPerS: number;
+  readonly numbers: CaseNumbers;
   /** Soil: per m² of plan, W/(m²·K) and J/(m²·K). */
   readonly layers: number;
   readonly soilHeat: Float64Array;
   /** From layer i to i+1; the last entry leads to the deep ground. */
   readonly soilDown: Float64Array;
   readonly soilLateral: Float64Array;
-  readonly airToSoil: number;
-  /** Surface temperature = top layer + share (air − top layer). */
-  readonly surfaceShare: number;
-  readonly deepC: number;
-  /** Undisturbed ground: mean − cosine·cos − sine·sin of the day's angle, by layer and at the wall. */
-  readonly waveMean: number;
+  /** Undisturbed ground by layer: mean − cosine·cos − sine·sin of the day's angle. */
   readonly waveCos: Float64Array;
   readonly waveSin: Float64Array;
-  readonly wallWaveCos: number;
-  readonly wallWaveSin: number;
-  /** Ground: m³/s through open soil, kg/(s·Pa) through the sheet, m³/s over standing water. */
-  readonly openM3PerS: number;
-  readonly sheetKgPerSPa: number;
-  readonly standingM3PerS: number;
-  readonly wallAbovePermeance: number;
-  readonly wallBelowPermeance: number;
-  readonly floorPermeance: number;
-  readonly otherKgPerS: number;
   /** Film surfaces in the order of FILM_SURFACES: m³/s and capacity in kg. */
   readonly filmM3PerS: Float64Array;
   readonly filmCapacityKg: Float64Array;
-  /** Inside wall surface = air − share (air − outside side). */
-  readonly wallAboveShare: number;
-  readonly wallBelowShare: number;
-  readonly massTransfer: number;
-  readonly capillaryLengthM: number;
   readonly capillaryWall: CapillaryWall;
-  readonly capillaryHeightM: number;
   /** Wood by site. */
   readonly woodKgPerSPa: Float64Array;
   readonly woodSurfaceKg: Float64Array;
@@ -70,42 +36,52 @@ export interface CompiledCase {
   readonly woodOutdoorWeight: Float64Array;
   /** Machines from the highest set-point down. */
   readonly machines: readonly SeasonMachine[];
-  readonly latentOn: number;
 }
 
 /** Works out the coefficients of a checked case for air of the mean pressure of the weather. */
 export function compileCase(source: SeasonCase, meanPressurePa: number): CompiledCase {
   const density = meanPressurePa / (DRY_AIR_GAS * DENSITY_AT_K);
-  const volumeM3 = source.planAreaM2 * source.heightM;
-  const { walls, house, ducts, fans, wood } = source;
+  const { walls, house, ducts, fans, wood, airExchange } = source;
+  const airMassKg = density * source.planAreaM2 * source.heightM;
   const ductR = ducts.resistanceM2KPerW + 1 / ducts.outsideCoefficientWPerM2K;
+  const fixed = airExchange.kind === 'fixed' ? airExchange : undefined;
+  const { soilNumbers, ...soil } = compileSoil(source);
+  const { groundNumbers, ...ground } = compileGround(source);
   return {
     source,
-    volumeM3,
-    airMassKg: density * volumeM3,
-    airHeatJPerK: density * volumeM3 * loopConstants.AIR_HEAT,
-    planM2: source.planAreaM2,
-    floorWPerK: house.floorUWPerM2K * source.planAreaM2,
-    wallAboveWPerK: walls.aboveGradeUWPerM2K * walls.aboveGradeAreaM2,
-    wallBelowWPerK: walls.belowGradeUWPerM2K * walls.belowGradeAreaM2,
-    solarFactor: walls.solarFactorKM2PerW,
-    ductWPerK: ducts.areaM2 / ductR,
-    ductSkinShare: 1 / ducts.outsideCoefficientWPerM2K / ductR,
-    fanW: fans.reduce((sum, fan) => sum + fan.powerW * fan.runShare, 0),
-    fanExhaustKgPerS: fans.reduce((sum, fan) => sum + fan.exhaustM3PerS * fan.runShare, 0) * density,
-    supplyKgPerS: ducts.supplyFlowM3PerS * density,
-    ...compileSoil(source),
-    ...compileGround(source),
-    wallAbovePermeance: walls.permeanceKgPerM2SPa * walls.aboveGradeAreaM2,
-    wallBelowPermeance: walls.permeanceKgPerM2SPa * walls.belowGradeAreaM2,
-    floorPermeance: house.floorPermeanceKgPerM2SPa * source.planAreaM2,
-    otherKgPerS: source.otherWaterKgPerDay / 86_400,
-    wallAboveShare: walls.aboveGradeUWPerM2K / walls.insideCoefficientWPerM2K,
-    wallBelowShare: walls.belowGradeUWPerM2K / walls.insideCoefficientWPerM2K,
-    massTransfer: source.cover.massTransferMPerS,
-    capillaryLengthM: walls.capillary.lengthM,
+    numbers: {
+      airMassKg,
+      airHeatJPerK: airMassKg * loopConstants.AIR_HEAT,
+      planM2: source.planAreaM2,
+      floorWPerK: house.floorUWPerM2K * source.planAreaM2,
+      wallAboveWPerK: walls.aboveGradeUWPerM2K * walls.aboveGradeAreaM2,
+      wallBelowWPerK: walls.belowGradeUWPerM2K * walls.belowGradeAreaM2,
+      solarFactor: walls.solarFactorKM2PerW,
+      ductWPerK: ducts.areaM2 / ductR,
+      ductSkinShare: 1 / ducts.outsideCoefficientWPerM2K / ductR,
+      fanW: fans.reduce((sum, fan) => sum + fan.powerW * fan.runShare, 0),
+      fanExhaustKgPerS: fans.reduce((sum, fan) => sum + fan.exhaustM3PerS * fan.runShare, 0) * density,
+      supplyKgPerS: ducts.supplyFlowM3PerS * density,
+      airChangesPerHour: fixed?.airChangesPerHour ?? 0,
+      perKelvin: fixed?.perKelvin ?? 0,
+      referenceC: fixed?.referenceC ?? 0,
+      fixedHouseKgPerS: ((fixed?.houseAirChangesPerHour ?? 0) * airMassKg) / 3600,
+      ...soilNumbers,
+      ...groundNumbers,
+      wallAbovePermeance: walls.permeanceKgPerM2SPa * walls.aboveGradeAreaM2,
+      wallBelowPermeance: walls.permeanceKgPerM2SPa * walls.belowGradeAreaM2,
+      floorPermeance: house.floorPermeanceKgPerM2SPa * source.planAreaM2,
+      otherKgPerS: source.otherWaterKgPerDay / 86_400,
+      wallAboveShare: walls.aboveGradeUWPerM2K / walls.insideCoefficientWPerM2K,
+      wallBelowShare: walls.belowGradeUWPerM2K / walls.insideCoefficientWPerM2K,
+      massTransfer: source.cover.massTransferMPerS,
+      capillaryLengthM: walls.capillary.lengthM,
+      capillaryHeightM: walls.capillary.faceHeightM,
+      latentOn: source.latentAtSurfaces ? 1 : 0,
+    },
+    ...soil,
+    ...ground,
     capillaryWall: walls.capillary,
-    capillaryHeightM: walls.capillary.faceHeightM,
     woodKgPerSPa: bySite((site) => wood[site].permeanceKgPerM2SPa * wood[site].areaM2),
     woodSurfaceKg: bySite((site) => wood[site].surfaceMassKg),
     woodCoreKg: bySite((site) => wood[site].coreMassKg),
@@ -113,7 +89,6 @@ export function compileCase(source: SeasonCase, meanPressurePa: number): Compile
     woodHouseWeight: bySite((site) => wood[site].houseWeight),
     woodOutdoorWeight: bySite((site) => wood[site].outdoorWeight),
     machines: [...source.machines].sort((a, b) => b.setPoint - a.setPoint),
-    latentOn: source.latentAtSurfaces ? 1 : 0,
   };
 }
 
@@ -121,23 +96,7 @@ function bySite(value: (site: (typeof WOOD_SITES)[number]) => number): Float64Ar
   return Float64Array.from(WOOD_SITES, value);
 }
 
-type SoilPart = Pick<
-  CompiledCase,
-  | 'layers'
-  | 'soilHeat'
-  | 'soilDown'
-  | 'soilLateral'
-  | 'airToSoil'
-  | 'surfaceShare'
-  | 'deepC'
-  | 'waveMean'
-  | 'waveCos'
-  | 'waveSin'
-  | 'wallWaveCos'
-  | 'wallWaveSin'
->;
-
-function compileSoil(source: SeasonCase): SoilPart {
+function compileSoil(source: SeasonCase) {
   const { soil } = source;
   const layers = soil.layersM.length;
   const depth = soil.layersM.reduce((sum, d) => sum + d, 0);
@@ -169,23 +128,21 @@ function compileSoil(source: SeasonCase): SoilPart {
     soilHeat,
     soilDown,
     soilLateral,
-    airToSoil,
-    surfaceShare: airToSoil * half,
-    deepC: soil.deepTemperatureC,
-    waveMean: soil.annualWave.meanC,
     waveCos,
     waveSin,
-    wallWaveCos: wave(source.walls.belowGradeDepthM, 0),
-    wallWaveSin: wave(source.walls.belowGradeDepthM, 365 / 4),
+    soilNumbers: {
+      airToSoil,
+      surfaceShare: airToSoil * half,
+      deepC: soil.deepTemperatureC,
+      deepWPerM2K: soilDown[layers - 1]!,
+      waveMean: soil.annualWave.meanC,
+      wallWaveCos: wave(source.walls.belowGradeDepthM, 0),
+      wallWaveSin: wave(source.walls.belowGradeDepthM, 365 / 4),
+    },
   };
 }
 
-type GroundPart = Pick<
-  CompiledCase,
-  'openM3PerS' | 'sheetKgPerSPa' | 'standingM3PerS' | 'filmM3PerS' | 'filmCapacityKg'
->;
-
-function compileGround(source: SeasonCase): GroundPart {
+function compileGround(source: SeasonCase) {
   const { cover, walls, ducts } = source;
   const h = cover.massTransferMPerS;
   let open = 0;
@@ -203,9 +160,11 @@ function compileGround(source: SeasonCase): GroundPart {
   const filmAreas = [covered, walls.aboveGradeAreaM2, walls.belowGradeAreaM2, ducts.areaM2];
   const filmKg = [cover.puddleKgPerM2, walls.filmKgPerM2, walls.filmKgPerM2, ducts.filmKgPerM2];
   return {
-    openM3PerS: open,
-    sheetKgPerSPa: sheet,
-    standingM3PerS: cover.standingWaterAreaM2 * h,
+    groundNumbers: {
+      openM3PerS: open,
+      sheetKgPerSPa: sheet,
+      standingM3PerS: cover.standingWaterAreaM2 * h,
+    },
     filmM3PerS: Float64Array.from(filmAreas, (area) => area * h),
     filmCapacityKg: Float64Array.from(filmAreas, (area, i) => area * filmKg[i]!),
   };

@@ -1,7 +1,9 @@
 import { type AirNetwork, createNetwork, type NetworkInput } from '../airflow/network.ts';
 import { createNetworkState, type NetworkState } from '../airflow/network-state.ts';
 import { solveNetwork } from '../airflow/solve-network.ts';
-import type { StepDrive } from './state.ts';
+import { loopRoom } from './loop-room.ts';
+
+const { drive } = loopRoom;
 
 /** Nodes are even in the signed square root of temperature differences: there the flows are nearly straight. */
 const OUT_LOW = -9.6;
@@ -12,8 +14,13 @@ const CRAWL_STEP = 1.2;
 const CRAWL_NODES = 13;
 const WIND_STEP = 0.75;
 const WIND_NODES = 22;
-/** Outdoor inflow, house inflow, floor share, and a place that says whether the node has been solved. */
+/**
+ * Outdoor inflow, house inflow, floor share, and how far it is: 0 not solved, 1 solved, 2 solved with the seven further
+ * corners of the cell above it.
+ */
 const VALUES = 4;
+const STATE = 3;
+const CELL_SOLVED = 2;
 const WIND_STRIDE = VALUES;
 const CRAWL_STRIDE = WIND_STRIDE * WIND_NODES;
 const OUT_STRIDE = CRAWL_STRIDE * CRAWL_NODES;
@@ -76,7 +83,7 @@ function solveNode(table: FlowTable, at: number): void {
   nodes[at] = solver.crawlOutdoorInflowKgPerS;
   nodes[at + 1] = solver.houseToCrawlKgPerS;
   nodes[at + 2] = solver.houseInflowShareThroughFloor;
-  nodes[at + 3] = 1;
+  nodes[at + STATE] = 1;
 }
 
 /** The network takes −60 to 90 °C. */
@@ -85,39 +92,51 @@ function clampC(temperatureC: number): number {
 }
 
 /** Sets the flows of the drive from the table, linear between nodes and, in wind beyond the last, on from there. */
-export function lookUpFlows(table: FlowTable, drive: StepDrive, crawlC: number): void {
-  const { nodes } = table;
-  const x = cell((signedRoot(drive.outdoorC - table.houseC) - OUT_LOW) / OUT_STEP, OUT_NODES);
-  const y = cell((signedRoot(crawlC - drive.outdoorC) - CRAWL_LOW) / CRAWL_STEP, CRAWL_NODES);
-  const z = drive.windMPerS / WIND_STEP;
+export function lookUpFlows(table: FlowTable, crawlC: number): void {
+  const { nodes, houseC } = table;
+  const { outdoorC } = drive;
+  const x = cell((signedRoot(outdoorC - houseC) - OUT_LOW) * (1 / OUT_STEP), OUT_NODES);
+  const y = cell((signedRoot(crawlC - outdoorC) - CRAWL_LOW) * (1 / CRAWL_STEP), CRAWL_NODES);
+  const z = drive.windMPerS * (1 / WIND_STEP);
   const i = x | 0;
   const j = y | 0;
   const k = Math.min(z | 0, WIND_NODES - 2);
-  const fx = x - i;
-  const fy = y - j;
-  const fz = z - k;
-  const base = i * OUT_STRIDE + j * CRAWL_STRIDE + k * WIND_STRIDE;
-  let outdoor = 0;
-  let house = 0;
-  let share = 0;
-  for (let corner = 0; corner < 8; corner++) {
-    const at =
-      base +
-      ((corner & 1) === 0 ? 0 : OUT_STRIDE) +
-      ((corner & 2) === 0 ? 0 : CRAWL_STRIDE) +
-      ((corner & 4) === 0 ? 0 : WIND_STRIDE);
-    const weight =
-      ((corner & 1) === 0 ? 1 - fx : fx) *
-      ((corner & 2) === 0 ? 1 - fy : fy) *
-      ((corner & 4) === 0 ? 1 - fz : fz);
-    if (nodes[at + 3] === 0) solveNode(table, at);
-    outdoor += weight * nodes[at]!;
-    house += weight * nodes[at + 1]!;
-    share += weight * nodes[at + 2]!;
-  }
+  const at = i * OUT_STRIDE + j * CRAWL_STRIDE + k * WIND_STRIDE;
+  if (nodes[at + STATE] !== CELL_SOLVED) solveCell(table, at);
+  const outdoor = blend(nodes, at, x - i, y - j, z - k);
+  const house = blend(nodes, at + 1, x - i, y - j, z - k);
+  const share = blend(nodes, at + 2, x - i, y - j, z - k);
   drive.outdoorKgPerS = Math.max(outdoor, 0);
   drive.houseKgPerS = Math.max(house, 0);
   drive.floorShare = share < 0 ? 0 : Math.min(share, 1);
+}
+
+/** Solves what is not yet solved of the eight corners above a node. */
+function solveCell(table: FlowTable, at: number): void {
+  const { nodes } = table;
+  for (let corner = 0; corner < 8; corner++) {
+    const there =
+      at +
+      ((corner & 1) === 0 ? 0 : OUT_STRIDE) +
+      ((corner & 2) === 0 ? 0 : CRAWL_STRIDE) +
+      ((corner & 4) === 0 ? 0 : WIND_STRIDE);
+    if (nodes[there + STATE] === 0) solveNode(table, there);
+  }
+  nodes[at + STATE] = CELL_SOLVED;
+}
+
+/** One value at a point between the eight corners above a node. */
+function blend(nodes: Float64Array, at: number, fx: number, fy: number, fz: number): number {
+  const a = nodes[at]!;
+  const b = nodes[at + CRAWL_STRIDE]!;
+  const c = nodes[at + OUT_STRIDE]!;
+  const d = nodes[at + OUT_STRIDE + CRAWL_STRIDE]!;
+  const calm = a + fz * (nodes[at + WIND_STRIDE]! - a);
+  const warm = b + fz * (nodes[at + CRAWL_STRIDE + WIND_STRIDE]! - b);
+  const low = calm + fy * (warm - calm);
+  const far = c + fz * (nodes[at + OUT_STRIDE + WIND_STRIDE]! - c);
+  const both = d + fz * (nodes[at + OUT_STRIDE + CRAWL_STRIDE + WIND_STRIDE]! - d);
+  return low + fx * (far + fy * (both - far) - low);
 }
 
 function cell(x: number, nodes: number): number {

@@ -9,8 +9,8 @@ export type {
 } from './combinations.ts';
 export { runCombinations } from './combinations.ts';
 export { defaultSeasonCase, woodPart } from './default-case.ts';
+export type { SeasonHourly } from './hourly-series.ts';
 export type { FilmSurface, MoldSurface, WaterPath, WoodSite } from './places.ts';
-export type { SeasonHourly } from './recorder.ts';
 export type { SeasonOptions } from './run.ts';
 export { runSeason } from './run.ts';
 export type { Chance } from './sampling.ts';

@@ -1,7 +1,8 @@
 import { requireRange } from '../numerics/require-range.ts';
 import { checkCase } from './check-case.ts';
 import { compileCase } from './compiled-case.ts';
-import { runPass } from './pass.ts';
+import { fillTables } from './fast-tables.ts';
+import { runYear } from './pass.ts';
 import { createRecorder } from './recorder.ts';
 import type { SeasonCase, SeasonWeather } from './season-case.ts';
 import { type SeasonResult, seasonResult } from './season-result.ts';
@@ -47,8 +48,9 @@ export function runCase(
   options: SeasonOptions,
 ): SeasonResult {
   checkCase(source);
+  fillTables();
   const c = compileCase(source, weather.meanPressurePa);
-  const rules = createDriveRules(c, weather, tables);
+  const rules = createDriveRules(source, weather, tables);
   const stepsPerHour = Math.round(requireRange('steps per hour', options.stepsPerHour ?? 1, 1, 60));
   const state = spinUp(c, rules, weather);
   let years = 1;
@@ -61,7 +63,7 @@ export function runCase(
       options.allMoldClasses === true,
       options.hourly === true,
     );
-    runPass(c, rules, weather.hourly, state, stepsPerHour, recorder);
+    runYear(c, rules, weather.hourly, state, stepsPerHour, recorder);
     const ending = endOfSpinUp(start, state, years);
     if (ending.converged || hourlyYears === HOURLY_YEARS) {
       return seasonResult(c, rules, recorder, start, state, ending, options.keepStart === true);

@@ -3,9 +3,10 @@ import type { Notice } from '../numerics/notice.ts';
 import type { Ending } from '../numerics/solution.ts';
 import { type Closure, energyClosure, waterClosure, yearTotal } from './closure.ts';
 import type { CompiledCase } from './compiled-case.ts';
+import type { SeasonHourly } from './hourly-series.ts';
 import type { MoldSurface, WaterPath, WoodSite } from './places.ts';
 import { FILM_SURFACES, type FilmSurface, MOLD_SURFACES, WATER_PATHS, WOOD_SITES } from './places.ts';
-import { hourCounts, type Recorder, type SeasonHourly } from './recorder.ts';
+import { hourCounts, type Recorder } from './recorder.ts';
 import type { SpaceState } from './state.ts';
 import type { DriveRules } from './step-drive.ts';
 import { stepPlaces } from './step-values.ts';
@@ -133,7 +134,7 @@ export function seasonResult(
       moldClass: m.moldClass,
       assigned: m.assigned,
       peakIndex: m.peak,
-      finalIndex: m.state.index,
+      finalIndex: m.last,
       monthlyPeak: Array.from(m.monthPeak),
     })),
     peakWoodMoisture: bySite((i) => ({ surface: r.peakWoodSurface[i]!, core: r.peakWoodCore[i]! })),
@@ -185,7 +186,7 @@ function monthOf(c: CompiledCase, r: Recorder, month: number): SeasonMonth {
     woodMoistureCore: wood.joists.core,
     wood,
     moldIndex: r.molds.reduce((most, m) => (m.assigned ? Math.max(most, m.monthPeak[month]!) : most), 0),
-    airChangesPerHour: (mean(OUTDOOR_KG_PER_S) * 3600) / c.airMassKg,
+    airChangesPerHour: (mean(OUTDOOR_KG_PER_S) * 3600) / c.numbers.airMassKg,
     floorShare: mean(FLOOR_SHARE),
     waterRemovedKg: -3600 * sum(WATER_MACHINES),
     energyKWh: (sum(FANS_W) + sum(MACHINES_W)) / 1000,
@@ -214,7 +215,7 @@ function noticesOf(c: CompiledCase, rules: DriveRules, r: Recorder, ending: Endi
       message: `In ${r.counts[FROST_HOURS]!} hours the dehumidifier runs so cold that it loses time to frost.`,
     });
   }
-  const failed = (rules.heatedFlows?.failed ?? 0) + (rules.cooledFlows?.failed ?? 0);
+  const failed = (rules.heated.flows?.failed ?? 0) + (rules.cooled.flows?.failed ?? 0);
   if (failed > 0) {
     notices.push({
       code: 'air-network-not-solved',

@@ -59,8 +59,8 @@ export function spinOn(
 function coarseYear(c: CompiledCase, rules: DriveRules, weather: PreparedWeather, state: SpaceState): void {
   const { coarse, hourly } = weather;
   const left = 24 * HOURLY_DAYS;
-  runPass(c, rules, coarse, state, 1, undefined, 0, coarse.steps - left / COARSE_HOURS);
-  runPass(c, rules, hourly, state, 1, undefined, hourly.steps - left);
+  runPass(c, rules, coarse, state, 0, coarse.steps - left / COARSE_HOURS);
+  runPass(c, rules, hourly, state, hourly.steps - left);
 }
 
 /** Largest change of any soil layer over its tolerance, or of any wood over that of wood. */

@@ -1,9 +1,11 @@
 import type { CompiledCase } from './compiled-case.ts';
+import { loopRoom } from './loop-room.ts';
 import { FILM_SURFACES, WOOD_SITES } from './places.ts';
-import { stepPlaces, surfacePlaces } from './step-values.ts';
+import { soilPlaces, waterPlaces } from './store-places.ts';
 
-const { PLACES } = surfacePlaces;
-const { VALUES } = stepPlaces;
+const { air, film, soil, wood } = loopRoom;
+const { SOIL_C, SOIL_STRIDE } = soilPlaces;
+const { FILM_KG, FILM_STRIDE, WOOD_CORE, WOOD_STRIDE, WOOD_SURFACE } = waterPlaces;
 
 /** What the space holds: everything that one step hands to the next. */
 export interface SpaceState {
@@ -20,46 +22,13 @@ export interface SpaceState {
   soilHeatW: number;
 }
 
-/** What acts on the space during one step. */
-export interface StepDrive {
-  outdoorC: number;
-  outdoorHumidity: number;
-  pressurePa: number;
-  solarWPerM2: number;
-  windMPerS: number;
-  /** Cosine and sine of the yearly angle. */
-  yearCos: number;
-  yearSin: number;
-  houseC: number;
-  houseHumidity: number;
-  cooled: boolean;
-  runShare: number;
-  supplyC: number;
-  supplyHumidity: number;
-  outdoorKgPerS: number;
-  houseKgPerS: number;
-  /** Share of all air entering the house that came up through the floor. */
-  floorShare: number;
-  powerOn: boolean;
-  machinesOn: boolean;
-}
-
-/** What one step finds: its means (`step-values.ts` says where), and the temperatures of all surfaces. */
-export interface StepResult {
-  readonly values: Float64Array;
-  readonly placesC: Float64Array;
-}
-
 /** A state to start a spin-up from: soil at the yearly mean, wood and air at 70 % relative humidity or so. */
 export function createState(compiled: CompiledCase, airC: number, humidityRatio: number): SpaceState {
-  const soilC = new Float64Array(compiled.layers).fill(compiled.waveMean);
-  for (let i = 0; i < compiled.layers; i++) {
-    soilC[i] = 0.5 * (airC + compiled.waveMean - compiled.waveCos[i]!);
-  }
+  const { waveMean } = compiled.numbers;
   return {
     airC,
     humidityRatio,
-    soilC,
+    soilC: compiled.waveCos.map((cosine) => 0.5 * (airC + waveMean - cosine)),
     woodSurface: new Float64Array(WOOD_SITES.length).fill(0.13),
     woodCore: new Float64Array(WOOD_SITES.length).fill(0.13),
     filmKg: new Float64Array(FILM_SURFACES.length),
@@ -78,29 +47,34 @@ export function copyState(state: SpaceState): SpaceState {
   };
 }
 
-export function createDrive(): StepDrive {
-  return {
-    outdoorC: 0.5,
-    outdoorHumidity: 0.005,
-    pressurePa: 101325.5,
-    solarWPerM2: 0.5,
-    windMPerS: 0.5,
-    yearCos: 0.5,
-    yearSin: 0.5,
-    houseC: 20.5,
-    houseHumidity: 0.005,
-    cooled: false,
-    runShare: 0.5,
-    supplyC: 14.5,
-    supplyHumidity: 0.005,
-    outdoorKgPerS: 0.5,
-    houseKgPerS: 0.5,
-    floorShare: 0.5,
-    powerOn: true,
-    machinesOn: true,
-  };
+/** Puts a state into the working room. */
+export function loadState(state: SpaceState): void {
+  air.airC = state.airC;
+  air.humidityRatio = state.humidityRatio;
+  air.airHeatW = state.airHeatW;
+  air.soilHeatW = state.soilHeatW;
+  state.soilC.forEach((value, i) => {
+    soil[i * SOIL_STRIDE + SOIL_C] = value;
+  });
+  for (let i = 0; i < WOOD_SITES.length; i++) {
+    wood[i * WOOD_STRIDE + WOOD_SURFACE] = state.woodSurface[i]!;
+    wood[i * WOOD_STRIDE + WOOD_CORE] = state.woodCore[i]!;
+  }
+  state.filmKg.forEach((value, i) => {
+    film[i * FILM_STRIDE + FILM_KG] = value;
+  });
 }
 
-export function createStepResult(): StepResult {
-  return { values: new Float64Array(VALUES), placesC: new Float64Array(PLACES) };
+/** Takes the state of the working room back into `state`. */
+export function keepState(state: SpaceState): void {
+  state.airC = air.airC;
+  state.humidityRatio = air.humidityRatio;
+  state.airHeatW = air.airHeatW;
+  state.soilHeatW = air.soilHeatW;
+  for (let i = 0; i < state.soilC.length; i++) state.soilC[i] = soil[i * SOIL_STRIDE + SOIL_C]!;
+  for (let i = 0; i < WOOD_SITES.length; i++) {
+    state.woodSurface[i] = wood[i * WOOD_STRIDE + WOOD_SURFACE]!;
+    state.woodCore[i] = wood[i * WOOD_STRIDE + WOOD_CORE]!;
+  }
+  for (let i = 0; i < FILM_SURFACES.length; i++) state.filmKg[i] = film[i * FILM_STRIDE + FILM_KG]!;
 }

@@ -1,9 +1,10 @@
-import { FILM_SURFACES, WATER_PATHS, WOOD_SITES } from './places.ts';
+import { FILM_SURFACES, MOLD_SURFACES, WATER_PATHS, WOOD_SITES } from './places.ts';
 
 const WATER = 13;
 const SUMMED = WATER + WATER_PATHS.length;
-const WOOD_C = SUMMED + 5;
-const CONDENSING = WOOD_C + WOOD_SITES.length;
+const MOLD_C = SUMMED + 4;
+const MOLD_PA = MOLD_C + MOLD_SURFACES.length;
+const CONDENSING = MOLD_PA + MOLD_SURFACES.length;
 const AT_WOOD = 6;
 
 /**
@@ -42,12 +43,14 @@ export const stepPlaces = {
   SUMMED,
   VAPOR_PA: SUMMED,
   GROUND_C: SUMMED + 1,
-  /** The colder of the inside faces of the walls. */
-  WALL_C: SUMMED + 2,
-  DEFROSTING: SUMMED + 3,
-  BELOW_RATING: SUMMED + 4,
-  /** Runs: one place for each wood site and film surface. */
-  WOOD_C,
+  DEFROSTING: SUMMED + 2,
+  BELOW_RATING: SUMMED + 3,
+  /**
+   * Runs: temperature and saturation pressure of each surface whose mold is followed, the wood sites first, then the
+   * colder of the inside faces of the walls; and whether water condenses on each film surface.
+   */
+  MOLD_C,
+  MOLD_PA,
   CONDENSING,
   VALUES: CONDENSING + FILM_SURFACES.length,
 } as const;

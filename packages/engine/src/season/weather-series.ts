@@ -1,6 +1,9 @@
 import { HOURS_PER_YEAR, monthOfHour } from '../climate/calendar.ts';
 import { EngineError } from '../numerics/engine-error.ts';
+import { loopConstants } from './loop-constants.ts';
 import type { SeasonWeather } from './season-case.ts';
+
+const { MASS_RATIO } = loopConstants;
 
 /** The weather of a year in equal steps of one or more hours, with what the calendar says. */
 export interface WeatherSeries {
@@ -8,6 +11,7 @@ export interface WeatherSeries {
   readonly hoursPerStep: number;
   readonly temperatureC: Float64Array;
   readonly humidityRatio: Float64Array;
+  readonly vaporPa: Float64Array;
   readonly pressurePa: Float64Array;
   readonly windMPerS: Float64Array;
   readonly solarWPerM2: Float64Array;
@@ -110,17 +114,20 @@ function calendar(
   const month = new Uint8Array(steps);
   const yearCos = new Float64Array(steps);
   const yearSin = new Float64Array(steps);
+  const vaporPa = new Float64Array(steps);
   for (let i = 0; i < steps; i++) {
     month[i] = monthOfHour(i * hoursPerStep);
     const angle = (2 * Math.PI * (i + 0.5)) / steps;
     yearCos[i] = Math.cos(angle);
     yearSin[i] = Math.sin(angle);
+    vaporPa[i] = (pressurePa[i]! * humidityRatio[i]!) / (MASS_RATIO + humidityRatio[i]!);
   }
   return {
     steps,
     hoursPerStep,
     temperatureC,
     humidityRatio,
+    vaporPa,
     pressurePa,
     windMPerS,
     solarWPerM2,

@@ -6,18 +6,18 @@ import { seededRandom } from '../../src/numerics/seeded-random.ts';
 import { dewPointC } from '../../src/psychrometrics/dew-point.ts';
 import { saturationPressurePa } from '../../src/psychrometrics/saturation-pressure.ts';
 import { decayOf } from '../../src/season/decay.ts';
-import {
-  dewPointTable,
-  saturationTable,
-  tableDewPoint,
-  tableSaturationPa,
-  tableWoodHumidities,
-  woodTable,
-} from '../../src/season/fast-tables.ts';
+import { fillTables, setDewPoint, setWoodHumidity, tableSaturationPa } from '../../src/season/fast-tables.ts';
 import { createFlowTable, lookUpFlows } from '../../src/season/flow-table.ts';
-import { createDrive } from '../../src/season/state.ts';
+import { loopRoom } from '../../src/season/loop-room.ts';
+import { stepPlaces } from '../../src/season/step-values.ts';
+import { waterPlaces } from '../../src/season/store-places.ts';
 import { equilibriumRelativeHumidity } from '../../src/wood/equilibrium.ts';
 import { networkCase } from './test-cases.ts';
+
+const { DEW_POINT_C, VAPOR_PA } = stepPlaces;
+const { WOOD_BASE } = waterPlaces;
+const { drive, values, wood } = loopRoom;
+fillTables();
 
 /** Limits are those that the doc comments state. */
 describe('tables of the hourly loop against what they stand for', () => {
@@ -28,28 +28,27 @@ describe('tables of the hourly loop against what they stand for', () => {
       const t = -75 + 200 * random();
       if (t > -0.01 && t < 0.11) continue;
       const exact = saturationPressurePa(t);
-      expect(Math.abs(tableSaturationPa(saturationTable(), t) / exact - 1)).toBeLessThan(t > 0 ? 7e-6 : 3e-5);
+      expect(Math.abs(tableSaturationPa(t) / exact - 1)).toBeLessThan(t > 0 ? 7e-6 : 3e-5);
     }
   });
 
   it('humidity of wood within 0.001', () => {
-    const out = new Float64Array(2);
     for (let i = 0; i < 3000; i++) {
       const t = -20 + 75 * random();
       const u = 0.02 + 0.3 * random();
-      tableWoodHumidities(woodTable(), Float64Array.of(t), 0, Float64Array.of(u), out, 0, 2);
-      expect(Math.abs(out[0]! - equilibriumRelativeHumidity(t, u))).toBeLessThan(0.001);
+      setWoodHumidity(0, t, u);
+      expect(Math.abs(wood[WOOD_BASE]! - equilibriumRelativeHumidity(t, u))).toBeLessThan(0.001);
     }
   });
 
   it('dew point within 0.01 K', () => {
-    const values = new Float64Array(2);
     for (let i = 0; i < 3000; i++) {
       const t = -30 + 90 * random();
-      values[0] = saturationPressurePa(t);
       if (Math.abs(t) < 0.5) continue;
-      tableDewPoint(dewPointTable(), values, 0, 1);
-      expect(Math.abs(values[1]! - dewPointC(values[0]))).toBeLessThan(0.01);
+      const vaporPa = saturationPressurePa(t);
+      values[VAPOR_PA] = vaporPa;
+      setDewPoint();
+      expect(Math.abs(values[DEW_POINT_C]! - dewPointC(vaporPa))).toBeLessThan(0.01);
     }
   });
 
@@ -68,7 +67,6 @@ describe('tables of the hourly loop against what they stand for', () => {
       const network = createNetwork(exchange.network);
       const solver = createNetworkState(network);
       const table = createFlowTable(exchange.network, 21);
-      const drive = createDrive();
       let squares = 0;
       let mean = 0;
       const n = 2000;
@@ -76,7 +74,7 @@ describe('tables of the hourly loop against what they stand for', () => {
         drive.outdoorC = -10 + 28 * random();
         drive.windMPerS = 8 * random();
         const crawlC = 8 + 14 * random();
-        lookUpFlows(table, drive, crawlC);
+        lookUpFlows(table, crawlC);
         solveNetwork(
           network,
           {

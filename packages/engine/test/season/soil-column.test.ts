@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { periodicGroundWave } from '../../src/ground/periodic-wave.ts';
 import { compileCase } from '../../src/season/compiled-case.ts';
 import { defaultSeasonCase } from '../../src/season/default-case.ts';
-import { createSoilSolver, stepHeat } from '../../src/season/heat-step.ts';
+import { stepHeat } from '../../src/season/heat-step.ts';
+import { loadCase } from '../../src/season/load-case.ts';
+import { loopRoom } from '../../src/season/loop-room.ts';
 import type { SeasonCase } from '../../src/season/season-case.ts';
-import { createDrive, createState, createStepResult } from '../../src/season/state.ts';
+import { createState, keepState, loadState } from '../../src/season/state.ts';
 
 /** A column with nothing but soil: air held at the outdoor temperature by a gale, no coupling sideways. */
 function bare(layersM: number[], deepDistanceM: number, deepTemperatureC: number): SeasonCase {
@@ -17,28 +19,43 @@ function bare(layersM: number[], deepDistanceM: number, deepTemperatureC: number
   };
 }
 
-function driven(space: SeasonCase) {
-  const c = compileCase(space, 101325);
-  const drive = createDrive();
-  drive.outdoorKgPerS = 1e6;
-  drive.houseKgPerS = 0;
-  drive.runShare = 0;
-  drive.solarWPerM2 = 0;
-  return { c, drive, state: createState(c, 10, 0.005), out: createStepResult() };
+const { drive, placesC } = loopRoom;
+
+/** Puts the column into the working room, all soil at `startC`; returns a reader of its temperatures. */
+function driven(space: SeasonCase, seconds: number, theta: number, startC: number): () => Float64Array {
+  const compiled = compileCase(space, 101325);
+  const state = createState(compiled, 10, 0.005);
+  state.soilC.fill(startC);
+  loadCase(compiled, seconds, theta);
+  loadState(state);
+  Object.assign(drive, {
+    outdoorKgPerS: 1e6,
+    houseKgPerS: 0,
+    runShare: 0,
+    solarWPerM2: 0,
+    fanW: 0,
+    houseC: 20,
+    supplyC: 14,
+    yearCos: 0.5,
+    yearSin: 0.5,
+  });
+  return () => {
+    keepState(state);
+    return state.soilC;
+  };
 }
 
 describe('soil column', () => {
   it('carries the steady heat flow of its resistances in series', () => {
     const space = bare([0.05, 0.2, 0.75], 2, 14);
-    const { c, drive, state, out } = driven(space);
-    const solver = createSoilSolver(c, 3600 * 24 * 10, 1);
+    const soilC = driven(space, 3600 * 24 * 10, 1, 10);
     drive.outdoorC = 26;
-    for (let i = 0; i < 500; i++) stepHeat(c, solver, drive, state, out);
+    for (let i = 0; i < 500; i++) stepHeat();
     const k = space.soil.conductivityWPerMK;
     const perM2 = (26 - 14) / (1 / space.soil.surfaceCoefficientWPerM2K + (0.05 + 0.2 + 0.75 + 2) / k);
     const atSurface = 26 - perM2 / space.soil.surfaceCoefficientWPerM2K;
-    expect(out.placesC[1]!).toBeCloseTo(atSurface, 4);
-    expect(state.soilC[2]!).toBeCloseTo(14 + (perM2 * (2 + 0.75 / 2)) / k, 6);
+    expect(placesC[1]!).toBeCloseTo(atSurface, 4);
+    expect(soilC()[2]!).toBeCloseTo(14 + (perM2 * (2 + 0.75 / 2)) / k, 6);
   });
 
   it.each([
@@ -48,9 +65,7 @@ describe('soil column', () => {
     'follows a $name of sinusoidal air as the exact solution does',
     ({ periodS, thickness, layers, steps }) => {
       const space = bare(new Array<number>(layers).fill(thickness), 0, 10);
-      const { c, drive, state, out } = driven(space);
-      const solver = createSoilSolver(c, periodS / steps, 0.5);
-      state.soilC.fill(10);
+      const soilC = driven(space, periodS / steps, 0.5, 10);
       const {
         conductivityWPerMK: k,
         heatCapacityJPerM3K: heat,
@@ -62,12 +77,13 @@ describe('soil column', () => {
         for (let i = 0; i < 8 * steps; i++) {
           const angle = (2 * Math.PI * (i + 0.5)) / steps;
           drive.outdoorC = 10 + 8 * Math.cos(angle);
-          stepHeat(c, solver, drive, state, out);
+          stepHeat();
           if (i < 7 * steps) continue;
           // The state stands at the end of the step.
           const end = (2 * Math.PI * (i + 1)) / steps;
-          cosine += (2 / steps) * (state.soilC[layer]! - 10) * Math.cos(end);
-          sine += (2 / steps) * (state.soilC[layer]! - 10) * Math.sin(end);
+          const aboveMean = soilC()[layer]! - 10;
+          cosine += (2 / steps) * aboveMean * Math.cos(end);
+          sine += (2 / steps) * aboveMean * Math.sin(end);
         }
         const exact = periodicGroundWave((layer + 0.5) * thickness, periodS, k, k / heat, film);
         // 1.5 %: layers of finite thickness, 24 steps to the day.
