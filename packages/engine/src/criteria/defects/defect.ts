@@ -57,8 +57,14 @@ export interface Defect {
   readonly remedy: InBoth;
   /** What a surveyor measures of it, where one number says how far it goes. */
   readonly quantity?: QuantityKey;
-  /** Ids of criteria whose breach shows it; a number without a letter stands for all its parts. */
+  /** Ids of the criteria that it breaks; a number without a letter stands for all its parts. */
   readonly criteria: readonly string[];
+  /** Those of them whose breach alone shows it; all of them where this is left out. */
+  readonly shownBy?: readonly string[];
+  /** Key of the graver defect that takes its place where both are shown. */
+  readonly yieldsTo?: string;
+  /** It counts a step more where a measured value lies above this. */
+  readonly heavyAbove?: { readonly quantity: QuantityKey; readonly value: number; readonly because: string };
   /** Probable causes, in words. */
   readonly causes: readonly string[];
   /** Keys of defects that bring it about. */

@@ -41,7 +41,7 @@ export const papers = defectsOf(
       bill: once(),
       step: 'prove',
       caution: 'SAF-23',
-    licensedTrade: 'radon-professional',
+      licensedTrade: 'radon-professional',
     },
   ],
 );
