@@ -9,6 +9,7 @@ import type {
   CauseObservation,
   CausesAssessment,
 } from './causes-assessment.ts';
+import { withSightings } from './defect-evidence.ts';
 import { evidenceOfJob, evidenceOfState } from './evidence-of-job.ts';
 import { nextMeasurements, shareOf } from './next.ts';
 import { causesRuledOut, spaceHas } from './ruled-out.ts';
@@ -86,7 +87,7 @@ function headlineOf(observations: readonly CauseObservation[], roots: readonly c
  * against, what follows if nothing is done, and what to measure to tell explanations apart.
  */
 export function causesOf(subject: CausesSubject): CausesAssessment {
-  const states = conditionStates(subject);
+  const states = withSightings(subject, conditionStates(subject));
   const values = signValues(subject);
   const evidence = evidenceOfJob(subject, values);
   const ruledOut = causesRuledOut(subject);

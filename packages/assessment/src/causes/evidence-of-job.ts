@@ -1,6 +1,7 @@
 import { causes, criteria } from '@undercroft/engine';
 import { balanceEvidence } from './balance.ts';
 import type { CauseEvidenceShown } from './causes-assessment.ts';
+import { defectEvidence } from './defect-evidence.ts';
 import type { SignValue } from './sign-values.ts';
 import type { ConditionState } from './states.ts';
 import type { CausesSubject } from './subject.ts';
@@ -62,6 +63,7 @@ export function evidenceOfJob(subject: CausesSubject, values: ReadonlyMap<string
   };
   ofSigns(subject, values, add);
   for (const { item, shown: one } of balanceEvidence(subject)) add(item, one);
+  for (const { item, shown: one } of defectEvidence(subject)) add(item, one);
   return { items, shown };
 }
 

@@ -4,6 +4,7 @@ import type { Assessment } from '../assessment.ts';
 import type { Sample } from '../evidence/sample.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import type { Origin } from '../origin.ts';
+import type { DefectKnown } from './defect-evidence.ts';
 
 /** What is known of a job when its causes are looked for. */
 export interface CausesSubject {
@@ -15,6 +16,8 @@ export interface CausesSubject {
   readonly criteria: Assessment['criteria'];
   readonly budgets: Assessment['budgets'];
   readonly season?: Assessment['season'];
+  /** Defects of the catalogue, as judged. */
+  readonly defects?: readonly DefectKnown[];
 }
 
 /** Samples of a quantity that somebody measured or answered. */

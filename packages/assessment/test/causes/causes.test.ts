@@ -140,6 +140,7 @@ function idsOf(job: Job): Readonly<Record<string, ReadonlySet<string>>> {
   return {
     reading: new Set([...readings.air, ...readings.surface, ...readings.wood].map((r) => r.id)),
     observation: new Set(readings.observations.map((o) => o.id)),
+    finding: new Set(job.findings.map((f) => f.id)),
     // What was drawn as a whole has the name of the whole.
     plan: new Set([
       ...plans.flatMap((item) => (item.id === undefined ? [] : [item.id])),
