@@ -1,9 +1,12 @@
+export type { ChainWords } from './drawing/chain/chain-words.ts';
 export type { PlanFacts } from './drawing/plan/facts.ts';
 export type { ReportFonts } from './fonts.ts';
 export { FONT_FILES } from './fonts.ts';
 export { reportHtml } from './html/report-html.ts';
 export type { GroundName } from './look/tokens.ts';
 export { reportPdf } from './pdf/report-pdf.ts';
+export type { ChainSvg, ChainSvgOptions } from './svg/chain-svg.ts';
+export { chainSvg } from './svg/chain-svg.ts';
 export type { PlanSvgOptions } from './svg/plan-svg.ts';
 export { planSvg } from './svg/plan-svg.ts';
 export type { PlanSceneOptions, PlanSceneSvg } from './svg/scene-svg.ts';
