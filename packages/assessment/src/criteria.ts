@@ -4,8 +4,15 @@ import type { CautionShown, CriterionResult, OpenQuestion } from './assessment.t
 import { itemsToShow } from './evidence/from-plan.ts';
 import type { Sample } from './evidence/sample.ts';
 
+/** Criteria of a job as the engine judged them, and the samples that it was given. */
+export interface Judged {
+  readonly criteria: readonly criteria.Criterion[];
+  readonly judgements: readonly criteria.Judgement[];
+  readonly evidence: readonly criteria.Evidence[];
+}
+
 /** Judged criteria and what was wrong with the evidence. */
-export interface JudgedCriteria {
+export interface JudgedCriteria extends Judged {
   readonly results: readonly CriterionResult[];
   readonly openQuestions: readonly OpenQuestion[];
   /** Samples and amendments that could not be used, as plain sentences. */
@@ -98,7 +105,8 @@ export function judgeCriteria(
   const problems: string[] = [];
   const catalogue = catalogueOf(job, problems);
   const byId = new Map(samples.map((s) => [s.id, s]));
-  const judgements = criteria.judgeAll(catalogue.criteria, samples.map(asEvidence), facts, itemsToShow(job));
+  const evidence = samples.map(asEvidence);
+  const judgements = criteria.judgeAll(catalogue.criteria, evidence, facts, itemsToShow(job));
   const governing = new Set(criteria.governing(catalogue.criteria, facts).map((g) => g.governs.id));
   const byCriterion = new Map(judgements.map((j) => [j.criterionId, j]));
   const results = catalogue.criteria.flatMap((criterion) => {
@@ -117,7 +125,14 @@ export function judgeCriteria(
   }
   const undecided = new Set(judgements.filter((j) => j.applies === 'unknown').map((j) => j.criterionId));
   const openQuestions = openQuestionsOf(catalogue, undecided, facts);
-  return { results, openQuestions, problems: [...problems, ...[...refused].sort()] };
+  return {
+    criteria: catalogue.criteria,
+    judgements,
+    evidence,
+    results,
+    openQuestions,
+    problems: [...problems, ...[...refused].sort()],
+  };
 }
 
 /** Steps of the work that an assessment leads to, whose cautions it shows. */
