@@ -2,6 +2,7 @@ import {
   airflow,
   causes,
   type climate,
+  coverage,
   dehumidifier,
   EngineError,
   ground,
@@ -20,6 +21,7 @@ import { budgetOf } from './budget/budgets.ts';
 import { designMonth, surveyDay } from './budget/conditions.ts';
 import { causesOf } from './causes/causes.ts';
 import { type ChosenClimate, chooseClimate } from './climate.ts';
+import { coverageOf } from './coverage/coverage.ts';
 import { cautionsOf, judgeCriteria } from './criteria.ts';
 import { samplesOfPlan } from './evidence/from-plan.ts';
 import { samplesOfObservations, samplesOfSurfaces, samplesOfWood } from './evidence/from-readings.ts';
@@ -45,6 +47,8 @@ export interface AssessOptions {
    * repairs and the chances: some hundred years more.
    */
   readonly season?: 'none' | 'quick' | 'cases' | 'full';
+  /** Whether what the pictures show is worked out; true by default; see `coverageOf` for its cost. */
+  readonly coverage?: boolean;
   /** Of weather that is synthesized and of values that are drawn; default 1. */
   readonly seed?: number;
   /** Years that the chances of `full` rest on, 20 to 10 000; default 500. */
@@ -67,6 +71,7 @@ function sourcesUsed(): Source[] {
     dehumidifier.dehumidifierSources,
     mold.moldSources,
     season.seasonSources,
+    coverage.coverageSources,
     causes.causesSources,
   ];
   const byId = new Map(sets.flatMap((set) => Object.values(set)).map((s) => [s.id, s]));
@@ -88,6 +93,22 @@ function yearOf(
   } catch (error) {
     if (!(error instanceof EngineError)) throw error;
     problems.push(`The year by the hour was not run: ${error.message}.`);
+    return undefined;
+  }
+}
+
+/** What the pictures show; where the engine refuses sizes of the plan, nothing, and a problem says why. */
+function coverageWith(
+  job: SurveyedJob,
+  space: SpaceGeometry,
+  assumptions: Assumptions,
+  problems: string[],
+): Assessment['coverage'] {
+  try {
+    return coverageOf(job, space.result, assumptions);
+  } catch (error) {
+    if (!(error instanceof EngineError)) throw error;
+    problems.push(`What the pictures show was not worked out: ${error.message}.`);
     return undefined;
   }
 }
@@ -124,12 +145,14 @@ export function assess(record: Job, weather?: climate.ClimateYear, options: Asse
     designMonth: budgetOf(job, space, designMonth(job, space, chosen, assumptions), assumptions),
   };
   const year = yearOf(job, space, chosen, assumptions, options, problems);
+  const shown = options.coverage === false ? undefined : coverageWith(job, space, assumptions, problems);
   const parts = {
     readings: readingMeanings(job, pressurePa),
     criteria: judged.results,
     openQuestions: judged.openQuestions,
     criteriaCount: { met: count('met'), notMet: count('not-met'), notShown: count('not-shown') },
     budgets,
+    ...(shown === undefined ? {} : { coverage: shown }),
   };
   const { id, header } = job;
   return {

@@ -4,6 +4,7 @@ import type { Assumption } from './assumption.ts';
 import type { BudgetPath } from './budget/budget-path.ts';
 import type { ConditionOrigins } from './budget/origins.ts';
 import type { CausesAssessment } from './causes/causes-assessment.ts';
+import type { CoverageAssessment } from './coverage/coverage-assessment.ts';
 import type { Origin } from './origin.ts';
 import type { SeasonAssessment } from './season/season-assessment.ts';
 
@@ -176,6 +177,8 @@ export interface Assessment {
   readonly openQuestions: readonly OpenQuestion[];
   readonly criteriaCount: { readonly met: number; readonly notMet: number; readonly notShown: number };
   readonly budgets: { readonly surveyDay?: BudgetResult; readonly designMonth: BudgetResult };
+  /** What the pictures show of the space and what they do not; absent where it was not asked for. */
+  readonly coverage?: CoverageAssessment;
   /** The year by the hour; absent where it was not asked for. */
   readonly season?: SeasonAssessment;
   /** Why the space is as it was found, and what follows. */

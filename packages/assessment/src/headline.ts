@@ -1,7 +1,8 @@
 import type { Assessment } from './assessment.ts';
+import { unseenHeadline } from './coverage/notices.ts';
 import { percentWords } from './readings/words.ts';
 
-type Parts = Pick<Assessment, 'budgets' | 'criteria' | 'criteriaCount' | 'readings'>;
+type Parts = Pick<Assessment, 'budgets' | 'coverage' | 'criteria' | 'criteriaCount' | 'readings'>;
 
 function mainPath(parts: Parts): string | undefined {
   const budget = parts.budgets.surveyDay ?? parts.budgets.designMonth;
@@ -15,7 +16,7 @@ function mainPath(parts: Parts): string | undefined {
   return `Most of its water (${share}, about ${most.kgPerDay.toFixed(1)} kg a day) comes by this path: ${most.title.toLowerCase()}.`;
 }
 
-/** The whole assessment in two or three plain sentences. Only what was shown counts. */
+/** The whole assessment in a few plain sentences. Only what was shown counts, and what nobody looked at is named. */
 export function headlineOf(parts: Parts): string {
   const { met, notMet, notShown } = parts.criteriaCount;
   const codeBroken = parts.criteria.filter((c) => c.verdict === 'not-met' && c.kind === 'code').length;
@@ -30,5 +31,6 @@ export function headlineOf(parts: Parts): string {
       : alarms === 0
         ? 'No reading is in alarm.'
         : `${alarms} of ${parts.readings.length} readings are in alarm.`;
-  return [judged, read, mainPath(parts)].filter((s) => s !== undefined).join(' ');
+  const unseen = parts.coverage === undefined ? undefined : unseenHeadline(parts.coverage);
+  return [judged, read, mainPath(parts), unseen].filter((s) => s !== undefined).join(' ');
 }

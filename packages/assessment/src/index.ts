@@ -31,6 +31,28 @@ export type {
   NextMeasurementShown,
   NextOutcome,
 } from './causes/causes-assessment.ts';
+export type {
+  CoverageAssessment,
+  HiddenItem,
+  InteriorWallShown,
+  LineShown,
+  MissingPart,
+  PictureShown,
+  PictureUnplaced,
+  PierFaceShown,
+  PierShown,
+  ProofShown,
+  SeenThing,
+  UnseenPart,
+} from './coverage/coverage-assessment.ts';
+export type {
+  CrawlOptions,
+  CrawlPlanShown,
+  CrawlShot,
+  CrawlStop,
+  FromWall,
+} from './coverage/crawl-plan.ts';
+export { crawlPlanOf, crawlPlanWith } from './coverage/crawl-plan.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';
 export type { FallOfSpots, LeveledSetup, LeveledSpot, LevelSheet } from './levels.ts';

@@ -1,6 +1,7 @@
 import type { Assessment } from '../assessment.ts';
 import { listOf, object, ref, text } from './build.ts';
 import { CAUSES_DEFINITIONS } from './causes-definitions.ts';
+import { COVERAGE_DEFINITIONS } from './coverage-definitions.ts';
 import { DECISION_DEFINITIONS } from './decision-definitions.ts';
 import { SEASON_DEFINITIONS } from './season-definitions.ts';
 import { SURVEY_DEFINITIONS } from './survey-definitions.ts';
@@ -24,7 +25,7 @@ const ROOT = object<Assessment>(
     sources: listOf(ref('Source')),
     notices: listOf(ref('Notice')),
   },
-  { season: ref('Season') },
+  { coverage: ref('Coverage'), season: ref('Season') },
 );
 
 /**
@@ -38,6 +39,12 @@ export function assessmentJsonSchema(): Record<string, unknown> {
     description:
       'Everything that follows from a job and a climate. SI units, the unit at the end of each name.',
     ...ROOT,
-    $defs: { ...SURVEY_DEFINITIONS, ...SEASON_DEFINITIONS, ...DECISION_DEFINITIONS, ...CAUSES_DEFINITIONS },
+    $defs: {
+      ...SURVEY_DEFINITIONS,
+      ...SEASON_DEFINITIONS,
+      ...DECISION_DEFINITIONS,
+      ...CAUSES_DEFINITIONS,
+      ...COVERAGE_DEFINITIONS,
+    },
   };
 }

@@ -1,12 +1,15 @@
 import { distanceToPolygonM } from '../geometry/distance.ts';
-import type { Point } from '../geometry/point.ts';
+import { distanceM, type Point } from '../geometry/point.ts';
 import { cellRegions } from './cell-regions.ts';
+import type { CompiledScene } from './compiled-scene.ts';
 import { countBits, ringFiller } from './floor-grid.ts';
 import { unite } from './intervals.ts';
 import { type LineSeen, lineSeen } from './line-seen.ts';
 import { isInsideRing } from './rings.ts';
+import type { Station } from './scene.ts';
 import type { SceneSeen } from './scene-seen.ts';
 import { shadowRings } from './shadows.ts';
+import { SLIP_M } from './standing-place.ts';
 import type { StationSeen } from './station-seen.ts';
 import { viewFrom } from './station-view.ts';
 
@@ -44,7 +47,26 @@ export interface MissingProof {
 export interface Enough {
   readonly line: number;
   readonly floor: number;
-  readonly incidenceDeg: number;
+}
+
+/** The floor that a station sees: a ring, and rings that low things hide of it; null for none. */
+export type FloorSeenFrom = (
+  station: Station,
+) => { readonly ring: readonly Point[]; readonly hidden: readonly (readonly Point[])[] } | null;
+
+/** Works out what a station sees of the floor, once for each. */
+export function floorSeenFrom(compiled: CompiledScene, incidenceDeg: number): FloorSeenFrom {
+  const known = new Map<Station, ReturnType<FloorSeenFrom>>();
+  return (station) => {
+    let found = known.get(station);
+    if (found === undefined) {
+      const { eye, eyeM, polygon } = viewFrom(compiled, station, incidenceDeg);
+      const hidden = eye === null ? [] : shadowRings(compiled.bars, eye, eyeM, 0, station.rangeM);
+      found = eye === null ? null : { ring: polygon, hidden };
+      known.set(station, found);
+    }
+    return found;
+  };
 }
 
 /** A part of what a claim is about, with how much of it is shown. */
@@ -65,6 +87,7 @@ export function partsOf(
   witnesses: readonly StationSeen[],
   about: ProofSubject,
   enough: Enough,
+  floorFrom: FloorSeenFrom,
 ): Part[] {
   const { scene, solids } = seen.compiled;
   const line = (missing: Omit<MissingProof, 'share'>, found: LineSeen): Part[] =>
@@ -104,7 +127,7 @@ export function partsOf(
     case 'floor':
       return [floorPart(seen, witnesses, about.outline, enough.floor)];
     case 'place':
-      return [placePart(seen, witnesses, about.at, enough.incidenceDeg)];
+      return [placePart(witnesses, about.at, floorFrom)];
     case 'walls':
       return faces((f) => f.kind !== 'pier');
     case 'wall':
@@ -177,18 +200,13 @@ function floorPart(
 }
 
 /** A place is shown where it lies within the region that a picture shows, or at its border. */
-function placePart(
-  { compiled }: SceneSeen,
-  witnesses: readonly StationSeen[],
-  at: Point,
-  incidenceDeg: number,
-): Part {
+function placePart(witnesses: readonly StationSeen[], at: Point, floorFrom: FloorSeenFrom): Part {
   const stations = witnesses
     .filter(({ station }) => {
-      const { eye, eyeM, polygon } = viewFrom(compiled, station, incidenceDeg);
-      if (eye === null || distanceToPolygonM(at, polygon) > NEAR_M) return false;
-      const shadows = shadowRings(compiled.bars, eye, eyeM, 0, station.rangeM);
-      return !shadows.some((ring) => isInsideRing(at.xM, at.yM, ring));
+      if (distanceM(station.at, at) > station.rangeM + NEAR_M + SLIP_M) return false;
+      const floor = floorFrom(station);
+      if (floor === null || distanceToPolygonM(at, floor.ring) > NEAR_M) return false;
+      return !floor.hidden.some((ring) => isInsideRing(at.xM, at.yM, ring));
     })
     .map(({ station }) => station.id);
   return { missing: { kind: 'place', share: stations.length > 0 ? 1 : 0, at }, size: 1, needed: 1, stations };

@@ -1,6 +1,13 @@
 import type { Notice } from '../numerics/notice.ts';
 import { requireRange } from '../numerics/require-range.ts';
-import { type Enough, type MissingProof, type Part, type ProofSubject, partsOf } from './proof-parts.ts';
+import {
+  type Enough,
+  floorSeenFrom,
+  type MissingProof,
+  type Part,
+  type ProofSubject,
+  partsOf,
+} from './proof-parts.ts';
 import type { CoverageScene, Station } from './scene.ts';
 import { type CoverageOptions, lookAround } from './scene-seen.ts';
 import type { StationSeen } from './station-seen.ts';
@@ -50,8 +57,8 @@ export function proofOf(
   const enough: Enough = {
     line: requireRange('share of a line that is enough', options.enoughOfLine ?? 0.9, 0, 1),
     floor: requireRange('share of the floor that is enough', options.enoughOfFloor ?? 0.98, 0, 1),
-    incidenceDeg: options.maxIncidenceDeg ?? MAX_INCIDENCE_DEG,
   };
+  const floorFrom = floorSeenFrom(seen.compiled, options.maxIncidenceDeg ?? MAX_INCIDENCE_DEG);
   return claims.map((claim) => {
     const named = claim.stationIds && new Set(claim.stationIds);
     const witnesses = named ? seen.stations.filter((s) => named.has(s.station.id)) : seen.stations;
@@ -63,7 +70,7 @@ export function proofOf(
         message: `Named as proof, but without a place and direction on the plan: ${unknown.join(', ')}.`,
       });
     }
-    const parts = [claim.about].flat().flatMap((about) => partsOf(seen, witnesses, about, enough));
+    const parts = [claim.about].flat().flatMap((about) => partsOf(seen, witnesses, about, enough, floorFrom));
     if (parts.length === 0) {
       notices.push({
         code: 'nothing-to-show',

@@ -4,7 +4,7 @@ import { type Blockers, isOpenFloor } from './blockers.ts';
 import type { CompiledScene } from './compiled-scene.ts';
 
 /** A mark this far inside a wall or pier is a slip of the finger, m. Common practice, no source. */
-const SLIP_M = 0.3;
+export const SLIP_M = 0.3;
 /** How far off the surface a slipped mark is put, m. */
 const OFF_SURFACE_M = 0.01;
 

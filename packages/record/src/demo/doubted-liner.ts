@@ -1,11 +1,13 @@
 import type { JobInput } from '../schema/job.ts';
+import { doubtedLinerPhotos } from './doubted-liner-photos.ts';
 import { answers, fahrenheit, feet, inches, observations, pierRow, pins } from './lay-out.ts';
 
 const visit = { when: '2026-08-12T08:40:00-04:00', who: 'Ruth Castellane' };
 
 /**
  * A liner job two years old that its owner doubts: short laps, glued edges letting go, piers passed over, a machine that
- * blows at a wall. Invented in every name and figure.
+ * blows at a wall. The far right corner is drawn from the installer's own sketch, and no picture shows it; nor does any
+ * show the back of the last pier, which the installer's sheet calls wrapped. Invented in every name and figure.
  */
 export const doubtedLiner: JobInput = {
   format: 'undercroft-job',
@@ -68,7 +70,7 @@ export const doubtedLiner: JobInput = {
       { id: 'h1', at: feet(5, 5), clearHeightM: inches(38) },
       { id: 'h2', at: feet(47, 5), clearHeightM: inches(36) },
       { id: 'h3', at: feet(26, 14), clearHeightM: inches(37) },
-      { id: 'h4', at: feet(48, 25), clearHeightM: inches(31) },
+      { id: 'h4', at: feet(42, 25), clearHeightM: inches(31) },
     ],
     zones: [
       {
@@ -76,7 +78,7 @@ export const doubtedLiner: JobInput = {
         name: 'Far right corner, liner stops short',
         outline: [feet(45, 23), feet(52, 23), feet(52, 28), feet(45, 28)],
         ground: { cover: 'bare-earth', surface: 'dark-damp' },
-        note: 'Old batts and cans lie here.',
+        note: "From the installer's sketch of 2024. Not reached on this visit.",
       },
       {
         id: 'under-trunk',
@@ -152,8 +154,8 @@ export const doubtedLiner: JobInput = {
       ...pierRow('pb', [7, 18.7], [45, 18.7], 7, (i) => ({
         material: 'hollow-block',
         heightM: inches(28),
-        wrapHeightM: i < 4 ? inches(8) : 0,
-        wrapSealed: i < 3,
+        wrapHeightM: i < 3 || i === 6 ? inches(8) : 0,
+        ...(i === 6 ? {} : { wrapSealed: i < 3 }),
       })),
     ],
     girders: [
@@ -268,6 +270,7 @@ export const doubtedLiner: JobInput = {
         what: 'Old batts and cans',
         outline: [feet(47, 24), feet(51, 24), feet(51, 27), feet(47, 27)],
         heightM: 0.35,
+        note: "From the installer's sketch of 2024. Not reached on this visit.",
       },
     ],
     drains: [
@@ -327,7 +330,7 @@ export const doubtedLiner: JobInput = {
       {
         id: 'air-3',
         where: 'crawl',
-        place: { at: feet(49, 25), heightM: 0.4 },
+        place: { at: feet(43, 21), heightM: 0.4 },
         temperatureC: fahrenheit(70.3),
         relativeHumidity: 0.765,
         instrument: 'hyg-2',
@@ -378,7 +381,7 @@ export const doubtedLiner: JobInput = {
         ['joist', 15.5, feet(18, 14)],
         ['joist', 17.0, feet(34, 14)],
         ['joist', 17.5, feet(44, 22)],
-        ['joist', 18.0, feet(50, 26)],
+        ['joist', 18.0, feet(43, 25)],
         ['girder', 16.5, feet(26, 18.7)],
         ['girder', 17.5, feet(45, 18.7)],
         ['sill', 18.0, feet(38, 28)],
@@ -406,7 +409,6 @@ export const doubtedLiner: JobInput = {
       ['freeWaterUnderLinerM', inches(0.5), feet(20, 4)],
       ['waterOnLinerHasPath', false, feet(3, 3)],
       ['floorInletRimAboveLinerM', inches(1.5), feet(3, 3)],
-      ['organicDebrisPresent', true, feet(49, 25)],
       ['ventsOpen', false],
       ['termiteStripM', inches(0), feet(8, 0), 'Boards fill the vents up to the sill'],
       ['drainInvertBelowFloorM', inches(-1), feet(26, 1), 'Laid on the ground'],
@@ -432,8 +434,8 @@ export const doubtedLiner: JobInput = {
       ['accessDoorSealed', false],
       ['airRelativeHumidityMean7Day', 0.66, undefined, 'Logger left at the middle girder'],
       ['gfciProtected', true],
-      ['moldGrowthPresent', true, feet(50, 26)],
-      ['moldAreaM2', 0.6, feet(50, 26)],
+      ['moldGrowthPresent', true, feet(43, 25)],
+      ['moldAreaM2', 0.6, feet(43, 25)],
       ['woodReadingsCorrected', true],
       ['radonTestedSinceWork', false],
     ]),
@@ -468,6 +470,7 @@ export const doubtedLiner: JobInput = {
       defect: 'seams-under-lapped',
       title: 'Laps of 4 to 9 in, part without tape',
       place: { at: feet(26, 11) },
+      photoIds: ['ph26', 'ph29'],
       observationIds: ['ob-1', 'ob-2', 'ob-3'],
       severity: 3,
       ...visit,
@@ -477,6 +480,7 @@ export const doubtedLiner: JobInput = {
       defect: 'glued-edge-letting-go',
       title: 'Glued wall edge down over 11.6 m',
       place: { at: feet(20, 28) },
+      photoIds: ['ph13', 'ph14'],
       observationIds: ['ob-8'],
       severity: 3,
       ...visit,
@@ -485,15 +489,8 @@ export const doubtedLiner: JobInput = {
       id: 'f3',
       defect: 'piers-not-wrapped',
       title: 'Five of fourteen piers without a wrap',
-      place: { at: feet(45, 18.7) },
-      severity: 3,
-      ...visit,
-    },
-    {
-      id: 'f4',
-      defect: 'exposed-earth',
-      title: 'Far corner bare, with debris',
-      place: { at: feet(48.5, 25.5) },
+      place: { at: feet(32.3, 18) },
+      photoIds: ['ph12', 'ph15', 'ph21'],
       severity: 3,
       ...visit,
     },
@@ -544,6 +541,31 @@ export const doubtedLiner: JobInput = {
       place: { at: feet(20, 4) },
       severity: 3,
       ...visit,
+    },
+  ],
+  media: { photos: [...doubtedLinerPhotos] },
+  acceptance: [
+    {
+      id: 'ac-piers',
+      criterion: 'LIN-08a',
+      title: 'Piers wrapped',
+      claimed: true,
+      about: [...['pa1', 'pa2', 'pa3', 'pa4', 'pa5'], ...['pb1', 'pb2', 'pb3', 'pb7']].map((id) => ({
+        kind: 'pier' as const,
+        id,
+      })),
+      when: '2024-06-21T16:30:00-04:00',
+      who: 'Installer of 2024',
+      note: 'Handover sheet of 2024, nine piers ticked.',
+    },
+    {
+      id: 'ac-vents',
+      criterion: 'VNT-09',
+      title: 'Vents closed',
+      claimed: true,
+      about: [{ all: 'vents' }],
+      when: '2024-06-21T16:30:00-04:00',
+      who: 'Installer of 2024',
     },
   ],
   design: {

@@ -1,6 +1,7 @@
-import type { JobInput } from '../schema/job.ts';
+import { type JobInput, Job as JobSchema } from '../schema/job.ts';
 import { doubtedLiner } from './doubted-liner.ts';
 import { neglectedVented } from './neglected-vented.ts';
+import { drawPictures } from './pictures/demo-pictures.ts';
 import { soundClosed } from './sound-closed.ts';
 
 /** A demo job: invented people, places and figures, realistic in every one. */
@@ -10,6 +11,14 @@ export interface DemoJob {
   /** What it shows, one sentence. */
   readonly about: string;
   readonly job: JobInput;
+}
+
+/**
+ * The pictures of a demo job by their hash, drawn when they are asked for: about 30 ms of processor time each. None for a
+ * job without photos.
+ */
+export function demoPictures({ job }: DemoJob): ReadonlyMap<string, Uint8Array> {
+  return drawPictures(JobSchema.parse(job));
 }
 
 export const DEMO_JOBS: readonly DemoJob[] = [
