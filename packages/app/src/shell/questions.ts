@@ -6,6 +6,7 @@ const LOADERS: { readonly [K in QuestionKey]?: () => Promise<QuestionParts> } = 
   space: () => import('../screens/space/space.tsx'),
   faults: () => import('../screens/faults/faults.tsx'),
   causes: () => import('../screens/causes/causes.tsx'),
+  drying: () => import('../screens/drying/drying.tsx'),
 };
 
 /** Keys of the questions that can be answered, in their order. */
