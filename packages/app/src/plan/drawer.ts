@@ -1,11 +1,19 @@
+import type { CausesAssessment } from '@undercroft/assessment';
 import type { SurveyedJob } from '@undercroft/record';
-import type { PlanFacts, PlanSceneOptions, PlanSceneSvg } from '@undercroft/report';
+import type {
+  ChainSvg,
+  ChainSvgOptions,
+  PlanFacts,
+  PlanSceneOptions,
+  PlanSceneSvg,
+} from '@undercroft/report';
 import { wrap } from 'comlink';
 import { latestWins } from '../worker/latest-wins.ts';
 
 /** What the drawing worker answers. */
 export interface Draw {
   scene(job: SurveyedJob, readings: PlanFacts['readings'], options: PlanSceneOptions): Promise<PlanSceneSvg>;
+  chain(causes: CausesAssessment, options: ChainSvgOptions): Promise<ChainSvg>;
 }
 
 let drawer: Draw | undefined;
@@ -27,3 +35,7 @@ interface Ask {
 /** A queue for one view: what is asked while a drawing is made waits, and only the newest of it is drawn. */
 export const sceneQueue = () =>
   latestWins(({ job, readings, options }: Ask) => theDrawer().scene(job, readings, options));
+
+/** The chain of causes of an assessment, drawn. */
+export const drawChain = (causes: CausesAssessment, options: ChainSvgOptions): Promise<ChainSvg> =>
+  theDrawer().chain(causes, options);

@@ -14,6 +14,8 @@ export interface ChainSvgOptions {
   readonly ground: GroundName;
   /** English where absent. */
   readonly words?: ChainWords;
+  /** Draws one finding only, with what explains it and what it leads to; all where absent. */
+  readonly about?: string;
 }
 
 /** The chain of causes for a screen on which its arrows are tapped. */
@@ -40,12 +42,12 @@ function arrowsIn(items: readonly Item[]): ChainSvg['arrows'] {
  * @throws RangeError for a room or lettering outside its range
  */
 export function chainSvg(causes: CausesAssessment, options: ChainSvgOptions): ChainSvg {
-  const { widthPx, textPx, ground, words = ENGLISH_CHAIN_WORDS } = options;
+  const { widthPx, textPx, ground, words = ENGLISH_CHAIN_WORDS, about } = options;
   if (!(widthPx >= 200 && widthPx <= 4000))
     throw new RangeError(`the chain can be drawn 200 to 4000 px wide; got ${widthPx}`);
   if (!(textPx >= 6 && textPx <= 40)) throw new RangeError(`lettering can be 6 to 40 px high; got ${textPx}`);
   const colors = GROUNDS[ground];
-  const drawing = chainDrawing(causes, { width: widthPx, textSize: textPx }, words);
+  const drawing = chainDrawing(causes, { width: widthPx, textSize: textPx }, words, about);
   const size = ` width="${Math.ceil(drawing.width)}" height="${Math.ceil(drawing.height)}"`;
   const style = { color: (name: keyof typeof colors) => colors[name], families: FAMILIES, prefix: 'chain' };
   return {

@@ -12,6 +12,7 @@ import { useTexts } from '../../text/texts.ts';
 import { Balance } from './balance.tsx';
 import { budgetTime, mainPath } from './budget-words.ts';
 import { causesTexts } from './causes-texts.ts';
+import { ChainPart } from './chain.tsx';
 import { FloorAir } from './floor-air.tsx';
 import { ReadingsMean } from './readings-mean.tsx';
 import { StateOfAir } from './state-of-air.tsx';
@@ -40,6 +41,7 @@ export function Center(props: QuestionProps) {
         budget={designMonth}
       />
       <p className="soft">{say('how')}</p>
+      <ChainPart assessment={assessment} />
     </div>
   );
 }

@@ -32,7 +32,7 @@ export function chainDrawing(
   about?: string,
 ): Drawing {
   const parts = chainParts(assessed, words, about);
-  const { boxes, layout, direction, unit } = fitChain(parts, words, room);
+  const { boxes, layout, direction, unit } = fitChain(parts, words, room, about !== undefined);
   const left = Math.max(1, (room.width / unit - layout.width) / 2);
   const place = (p: Spot): Spot => ({ x: (p.x + left) * unit, y: (p.y + 2) * unit });
   const bottom = (layout.height + 2) * unit;

@@ -6,9 +6,11 @@ import type { ChainWords } from './chain-words.ts';
 import { percent } from './percent.ts';
 
 /** Narrowest and widest box, in units of lettering. */
-const BOX = { least: 62, most: 104 } as const;
+const BOX = { least: 56, most: 104 } as const;
 /** Room between columns, where arrows, numbers and shares stand. */
 const GAP = { least: 40, most: 74 } as const;
+/** The same where a single finding is drawn in little room. */
+const NARROW = { box: 46, gap: 30 } as const;
 /** Height of a line in a box. */
 export const LINE = 8.6;
 /** Between the edge of a box and its lettering. */
@@ -54,6 +56,7 @@ function layOut(
   words: ChainWords,
   direction: Direction,
   room: { readonly width: number; readonly height: number },
+  least: { readonly box: number; readonly gap: number },
 ): LaidOut {
   const links = parts.lines.map((l) => ({
     id: String(l.number),
@@ -64,7 +67,7 @@ function layOut(
   const laid = (width: number, layerGap: number): LaidOut => {
     const boxes = setBoxes(parts, words, width);
     const nodes = boxes.map((b) => ({ id: b.box.key, width: b.width, height: b.height }));
-    const gaps = { layerGap, nodeGap: direction === 'right' ? 11 : 14, direction };
+    const gaps = { layerGap, nodeGap: direction === 'right' ? 11 : 12, direction };
     return { boxes, layout: causes.layoutChain(nodes, links, gaps), direction };
   };
   if (direction === 'right') {
@@ -72,11 +75,11 @@ function layOut(
     const columns = 1 + Math.max(0, ...first.layout.boxes.map((b) => b.layer));
     const each = (room.width + GAP.most) / columns;
     if (each >= BOX.most + GAP.most) return first;
-    const gap = Math.max(GAP.least, Math.min(GAP.most, each * 0.4));
+    const gap = Math.max(least.gap, Math.min(GAP.most, each * 0.4));
     const width = (room.width - (columns - 1) * gap) / columns;
-    return laid(Math.max(BOX.least, Math.min(BOX.most, width)), gap);
+    return laid(Math.max(least.box, Math.min(BOX.most, width)), gap);
   }
-  for (let width: number = BOX.most; width > BOX.least; width -= 6) {
+  for (let width: number = BOX.most; width > least.box; width -= 6) {
     const wide = laid(width, GAP_DOWN.least);
     if (wide.layout.width > room.width) continue;
     const rows = Math.max(1, ...wide.layout.boxes.map((b) => b.layer));
@@ -84,36 +87,41 @@ function layOut(
     const gap = Math.max(GAP_DOWN.least, Math.min(GAP_DOWN.most, GAP_DOWN.least + spare));
     return gap === GAP_DOWN.least ? wide : laid(width, gap);
   }
-  return laid(BOX.least, GAP_DOWN.least);
+  return laid(least.box, GAP_DOWN.least);
 }
+
+/** On a screen lettering may be this much smaller than asked, where that spares scrolling. */
+const SCREEN_LEAST = 0.85;
 
 /** Height that the key of the signs takes below the drawing. */
 const KEY_HEIGHT = 40;
 
 /**
- * The direction and the lettering at which the drawing fills its room best. On a screen the lettering is given; the drawing
- * leads to the right where that fits, else down, and is wider than the room where neither fits. On paper the sheet is
+ * The direction and the lettering at which the drawing fills its room best. On a screen the lettering is given and gives way
+ * a little; the drawing is wider than the room where it fits in neither direction. On paper the sheet is
  * given: lettering grows to fill it, and gives way before the drawing leaves it.
  */
 export function fitChain(
   parts: ChainParts,
   words: ChainWords,
   room: Room,
+  isOne: boolean,
 ): LaidOut & { readonly unit: number } {
+  const least = isOne ? NARROW : { box: BOX.least, gap: GAP.least };
   const wanted = room.textSize / 7.2;
   const at = (direction: Direction, unit: number) => {
     const height = room.height === undefined ? Number.POSITIVE_INFINITY : room.height / unit - KEY_HEIGHT - 2;
-    const set = layOut(parts, words, direction, { width: room.width / unit - 2, height });
+    const set = layOut(parts, words, direction, { width: room.width / unit - 2, height }, least);
     const over = Math.max(set.layout.width / (room.width / unit - 2), set.layout.height / height);
     return { ...set, unit, over };
   };
   const largest = (direction: Direction) => {
-    if (room.height === undefined) return at(direction, wanted);
-    let tried = at(direction, wanted * 1.5);
-    while (tried.over > 1.0001 && tried.unit > wanted * 0.6) tried = at(direction, tried.unit * 0.97);
-    return tried;
+    const [most, smallest] = room.height === undefined ? [1, SCREEN_LEAST] : [1.5, 0.6];
+    let tried = at(direction, wanted * most);
+    while (tried.over > 1.0001 && tried.unit > wanted * smallest) tried = at(direction, tried.unit * 0.97);
+    return tried.over > 1.0001 && room.height === undefined ? at(direction, wanted) : tried;
   };
   const [right, down] = [largest('right'), largest('down')];
-  if (room.height === undefined) return right.over <= 1.0001 || right.over <= down.over ? right : down;
+  if (right.over > 1.0001 || down.over > 1.0001) return right.over <= down.over ? right : down;
   return right.unit >= down.unit ? right : down;
 }
