@@ -1,6 +1,7 @@
 import type { Assessment } from '@undercroft/assessment';
 import { noticeLines } from './notices.ts';
 import { budgetLines } from './print-budget.ts';
+import { causesLines } from './print-causes.ts';
 import { criteriaLines } from './print-criteria.ts';
 import { seasonLines } from './print-season.ts';
 import { shownBoth, shownIn } from './quantities.ts';
@@ -83,6 +84,7 @@ export function assessmentLines(a: Assessment, columns: number): string[] {
     ...readingLines(a, columns),
     ...criteriaLines(a, columns),
     ...budgets.flatMap((b) => budgetLines(b, columns)),
+    ...causesLines(a.causes, columns),
     ...(a.season === undefined ? [] : seasonLines(a.season, columns)),
     ...assumptionLines(a, columns),
     ...cautionLines(a, columns),
