@@ -52,9 +52,12 @@ export function measureText(value: number, unit: string, system: units.UnitSyste
   return `${counted(Number(number))} ${rest.join(' ')}`.trim();
 }
 
-/** A true minus, and no break between a number and its unit. */
+/** A true minus, no space before a percent sign, and no break between a number and its unit. */
 export function typeset(text: string): string {
-  return text.replace(/(?<![\w.])-(?=\d)/g, '−').replace(/(?<=\d) (?=[°%A-Za-z])/g, '\u00a0');
+  return text
+    .replace(/(?<![\w.])-(?=\d)/g, '−')
+    .replace(/(?<=\d) %/g, '%')
+    .replace(/(?<=\d) (?=[°A-Za-z])/g, '\u00a0');
 }
 
 /** Water per day; `bare` leaves the day to the words around it. */

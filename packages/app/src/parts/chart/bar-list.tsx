@@ -55,7 +55,7 @@ function DrawnBar({ bar, scale: [least, most], hatch }: DrawnBarProps) {
         fill={fill}
         stroke={look === 'drying' ? 'var(--drying)' : 'var(--ink)'}
         strokeWidth="1.5"
-        {...(assumed || look === 'open' ? { strokeDasharray: '5 3' } : {})}
+        {...(assumed ? { strokeDasharray: '5 3' } : {})}
       />
       <line x1={percent(0)} x2={percent(0)} y1="0" y2="20" stroke="var(--edge)" strokeWidth="2" />
       {high > low && (

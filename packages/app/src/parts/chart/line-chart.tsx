@@ -74,14 +74,13 @@ function thinned(ticks: readonly ChartTick[], widthPx: number, fontPx: number): 
   return ticks.filter((_, i) => i % step === 0);
 }
 
-/** Limits, each with a dark core in a light halo (on the dark ground the other way round) and its words at the right. */
+/** Limits across the chart, each with a core of ink in a halo of the ground. */
 function drawLimits(chart: uPlot, limits: readonly ChartLimit[], paint: Paint): void {
   const { ctx, bbox } = chart;
   const ratio = devicePixelRatio;
   ctx.save();
-  for (const { value, label } of limits) {
+  for (const { value } of limits) {
     const y = chart.valToPos(value, 'y', true);
-    if (y < bbox.top || y > bbox.top + bbox.height) continue;
     const rule = (color: string, width: number) => {
       ctx.strokeStyle = color;
       ctx.lineWidth = width * ratio;
@@ -94,18 +93,39 @@ function drawLimits(chart: uPlot, limits: readonly ChartLimit[], paint: Paint): 
     rule(paint.ground, 5);
     ctx.setLineDash([3 * ratio, 3 * ratio]);
     rule(paint.ink, 1.5);
-    ctx.setLineDash([]);
-    ctx.font = `${paint.fontPx * ratio}px ${paint.family}`;
-    ctx.textAlign = 'right';
-    ctx.textBaseline = 'bottom';
-    ctx.lineWidth = 4 * ratio;
-    ctx.lineJoin = 'round';
-    ctx.strokeStyle = paint.ground;
-    const at = [bbox.left + bbox.width - 2 * ratio, y - 2 * ratio] as const;
+  }
+  ctx.restore();
+}
+
+/** The words of the limits, over the lines, at the right. */
+function nameLimits(chart: uPlot, limits: readonly ChartLimit[], paint: Paint): void {
+  const { ctx, bbox } = chart;
+  const ratio = devicePixelRatio;
+  ctx.save();
+  ctx.font = `${paint.fontPx * ratio}px ${paint.family}`;
+  ctx.textAlign = 'right';
+  ctx.textBaseline = 'bottom';
+  ctx.lineWidth = 5 * ratio;
+  ctx.lineJoin = 'round';
+  ctx.strokeStyle = paint.ground;
+  ctx.fillStyle = paint.ink;
+  for (const { value, label } of limits) {
+    const at = [bbox.left + bbox.width - 2 * ratio, chart.valToPos(value, 'y', true) - 2 * ratio] as const;
     ctx.strokeText(label, ...at);
-    ctx.fillStyle = paint.ink;
     ctx.fillText(label, ...at);
   }
+  ctx.restore();
+}
+
+/** The unit above the axis on the left, upright. */
+function drawUnit({ ctx, bbox }: uPlot, unit: string, paint: Paint): void {
+  const ratio = devicePixelRatio;
+  ctx.save();
+  ctx.font = `${paint.fontPx * ratio}px ${paint.family}`;
+  ctx.textAlign = 'right';
+  ctx.textBaseline = 'bottom';
+  ctx.fillStyle = paint.soft;
+  ctx.fillText(unit, bbox.left - 4 * ratio, bbox.top - 0.6 * paint.fontPx * ratio);
   ctx.restore();
 }
 
@@ -140,8 +160,8 @@ function optionsOf(props: Drawn, paint: Paint, widthPx: number): uPlot.Options {
   const axis = { stroke: paint.soft, font, ticks: { show: false } };
   return {
     width: widthPx,
-    height: Math.round(Math.min(tall ? 340 : 240, Math.max(tall ? 220 : 170, widthPx * (tall ? 0.48 : 0.4)))),
-    padding: [paint.fontPx, 4, 0, 0],
+    height: Math.round(Math.min(tall ? 340 : 250, Math.max(tall ? 270 : 200, widthPx * (tall ? 0.48 : 0.4)))),
+    padding: [paint.fontPx * 1.6, 4, 0, 0],
     cursor: { show: false },
     legend: { show: false },
     scales: {
@@ -161,16 +181,20 @@ function optionsOf(props: Drawn, paint: Paint, widthPx: number): uPlot.Options {
         ...axis,
         size: paint.fontPx * 3.1,
         gap: 4,
-        space: paint.fontPx * 2.2,
+        space: paint.fontPx * 1.7,
         grid: { stroke: paint.line, width: 1 },
-        label: unit,
-        labelFont: font,
-        labelSize: paint.fontPx * 1.5,
-        labelGap: 0,
       },
     ],
     series: [{}, ...lines.map((line) => seriesOf(line, paint, count > DENSE))],
-    hooks: { drawAxes: [(chart) => drawLimits(chart, limits, paint)] },
+    hooks: {
+      drawAxes: [
+        (chart) => {
+          drawLimits(chart, limits, paint);
+          drawUnit(chart, unit, paint);
+        },
+      ],
+      draw: [(chart) => nameLimits(chart, limits, paint)],
+    },
   };
 }
 

@@ -64,6 +64,15 @@ const NAMES: Readonly<Record<string, Words>> = {
   'evaporation, as a layer of water': ['Evaporation, as a layer of water', 'Evaporación, como capa de agua'],
 };
 
+/** The part of the floor, wall or seam that a path belongs to, as the surveyor called it in the English title. */
+function partOf(kind: string, item: string, title: string): string {
+  if (kind.endsWith('masonry')) return /^Wall (.+?)(?: draws up water|,|$)/.exec(title)?.[1] ?? item;
+  if (kind === 'edge') return /at wall (.+)$/.exec(title)?.[1] ?? item;
+  if (kind === 'seam') return item;
+  if (item === 'elsewhere') return '';
+  return title.replace(/, through (the sheet|open spots)$/, '').split(/, (.*)/s)[1] ?? item;
+}
+
 /** Title of a path of water. Titles of the engine are English; in Spanish the kind of the path is named. */
 export function pathTitle(
   { key, title }: Pick<BudgetPath, 'key' | 'title'>,
@@ -72,14 +81,25 @@ export function pathTitle(
   if (language === 'en') return title;
   const [kind, item = ''] = key.split(/:(.*)/s);
   const named = PATHS[kind];
-  // What the surveyor called the part stands behind the first comma of the English title.
-  const part = title.split(/, (.*)/s)[1] ?? (item === 'elsewhere' ? '' : item);
-  const words = kind === 'open-ground' || kind === 'standing-water' ? part : item;
-  const shown = words === '' || words === 'elsewhere' ? '' : `, ${words}`;
+  const part = partOf(kind, item, title);
+  const shown = part === '' || part === 'elsewhere' ? '' : `, ${part}`;
   return named === undefined ? title : named.replace('{item}', shown);
 }
 
 /** Name of an input or step of a path. */
 export function inputName(name: string, language: Settings['language']): string {
   return NAMES[name]?.[language === 'en' ? 0 : 1] ?? name;
+}
+
+/** Paths below this, also at the ends of their ranges, are named instead of drawn [kg/day]. */
+const SMALLEST = 0.05;
+
+/** Whether a path is worth a bar of its own. */
+export function isDrawn({ kgPerDay, low, high }: BudgetPath): boolean {
+  return Math.max(Math.abs(kgPerDay), Math.abs(low), Math.abs(high)) >= SMALLEST;
+}
+
+/** A path first by what it brings, those that carry water away last. */
+export function byFlow(paths: readonly BudgetPath[]): BudgetPath[] {
+  return [...paths].sort((a, b) => b.kgPerDay - a.kgPerDay);
 }

@@ -4,10 +4,10 @@ import { type Bar, BarList } from '../../parts/chart/bar-list.tsx';
 import { ChartFigure } from '../../parts/chart/chart-figure.tsx';
 import { flowText, midSentence, typeset } from '../../parts/measure.ts';
 import { PathWhy } from '../../parts/why/path-why.tsx';
-import { pathTitle } from '../../parts/why/path-words.ts';
+import { byFlow, isDrawn, pathTitle } from '../../parts/why/path-words.ts';
 import { useSettings } from '../../settings/settings.ts';
 import { useTexts } from '../../text/texts.ts';
-import { byFlow, isDrawn, mainPath } from './budget-words.ts';
+import { mainPath } from './budget-words.ts';
 import { causesTexts } from './causes-texts.ts';
 
 interface BalanceProps {
@@ -49,7 +49,16 @@ export function Balance({ title, budget }: BalanceProps) {
   const rest: Bar[] =
     left === 0
       ? []
-      : [{ key: 'rest', title: say('unexplained'), shown: flow(left), value: left, look: 'open' }];
+      : [
+          {
+            key: 'rest',
+            title: say('unexplained'),
+            shown: flow(left),
+            value: left,
+            assumed: true,
+            look: 'open',
+          },
+        ];
   return (
     <ChartFigure
       title={title}

@@ -17,16 +17,3 @@ export function mainPath({ paths }: BudgetResult): BudgetPath | undefined {
     undefined,
   );
 }
-
-/** Paths below this, also at the ends of their ranges, are named instead of drawn [kg/day]. */
-const SMALLEST = 0.05;
-
-/** Whether a path is worth a bar of its own. */
-export function isDrawn({ kgPerDay, low, high }: BudgetPath): boolean {
-  return Math.max(Math.abs(kgPerDay), Math.abs(low), Math.abs(high)) >= SMALLEST;
-}
-
-/** A path first by what it brings, those that carry water away last. */
-export function byFlow(paths: readonly BudgetPath[]): BudgetPath[] {
-  return [...paths].sort((a, b) => b.kgPerDay - a.kgPerDay);
-}

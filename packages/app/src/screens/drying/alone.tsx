@@ -1,7 +1,7 @@
 import type { SeasonAssessment, SeasonCaseResult } from '@undercroft/assessment';
 import { BarList } from '../../parts/chart/bar-list.tsx';
 import { ChartFigure } from '../../parts/chart/chart-figure.tsx';
-import { moneyText } from '../../parts/measure.ts';
+import { midSentence, moneyText } from '../../parts/measure.ts';
 import { useSettings } from '../../settings/settings.ts';
 import { useTexts } from '../../text/texts.ts';
 import { caseTitle, energyText, percentText, waterText } from './case-words.ts';
@@ -27,7 +27,7 @@ export function Alone({ cases, isOld }: AloneProps) {
       title={say('aloneTitle')}
       summary={say('aloneSummary', {
         found: shown[0].daysAbove80,
-        best: title(best),
+        best: midSentence(title(best)),
         days: best.daysAbove80,
         all: all.daysAbove80,
       })}
@@ -58,7 +58,7 @@ export function Alone({ cases, isOld }: AloneProps) {
           title: title(one),
           shown: String(one.daysAbove80),
           value: one.daysAbove80,
-          look: one.kind === 'as-found' ? 'wetting' : one.kind === 'all-repairs' ? 'drying' : 'open',
+          look: one.kind === 'as-found' ? 'wetting' : 'drying',
         }))}
       />
     </ChartFigure>

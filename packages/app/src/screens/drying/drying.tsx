@@ -92,7 +92,7 @@ export function Answer(props: QuestionProps) {
     <div className="results">
       <Verdict state={state} />
       <BeforeAfter assessment={assessment} season={season} />
-      <RepairList openJob={openJob} repairs={design.repairs} cases={state.cases} />
+      <RepairList openJob={openJob} repairs={design.repairs} cases={state.cases} season={season} />
       <Needed sizing={season.sizing} />
       <MachineList openJob={openJob} machines={design.machines} />
       <Targets openJob={openJob} job={view.job} season={season} />

@@ -1,6 +1,7 @@
 import type { SeasonAssessment } from '@undercroft/assessment';
 import { type Bar, BarList } from '../../parts/chart/bar-list.tsx';
 import { ChartFigure } from '../../parts/chart/chart-figure.tsx';
+import { midSentence } from '../../parts/measure.ts';
 import { useTexts } from '../../text/texts.ts';
 import { percentText } from './case-words.ts';
 import { dryingTexts } from './drying-texts.ts';
@@ -14,7 +15,7 @@ export function Failures({ cases, isOld }: { readonly cases: SeasonAssessment; r
     const what = say(failure.what);
     const bar = (name: 'start' | 'highest' | 'usual', value: number, look: Bar['look']): Bar => ({
       key: `${failure.what} ${name}`,
-      title: `${what}: ${say(name).toLowerCase()}`,
+      title: `${what}: ${midSentence(say(name))}`,
       shown: percentText(value),
       value,
       look,

@@ -5,7 +5,7 @@ import { ChartFigure } from '../../parts/chart/chart-figure.tsx';
 import { flowText, midSentence, moneyText, monthNames, typeset } from '../../parts/measure.ts';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import { PathWhy } from '../../parts/why/path-why.tsx';
-import { pathTitle } from '../../parts/why/path-words.ts';
+import { byFlow, isDrawn, pathTitle } from '../../parts/why/path-words.ts';
 import { SourceList } from '../../parts/why/source-list.tsx';
 import { Why } from '../../parts/why.tsx';
 import { useSettings } from '../../settings/settings.ts';
@@ -49,7 +49,8 @@ function Load({ sizing }: { readonly sizing: SizingResult }) {
   const say = useTexts(dryingTexts);
   const { units: system, language } = useSettings();
   const flow = (kgPerDay: number) => flowText(kgPerDay, system);
-  const paths = [...sizing.paths].sort((a, b) => b.kgPerDay - a.kgPerDay);
+  const paths = byFlow(sizing.paths);
+  const small = paths.filter((path) => !isDrawn(path));
   const { pullDown } = sizing;
   const bars: Bar[] = [
     ...paths.map(
@@ -119,7 +120,12 @@ function Load({ sizing }: { readonly sizing: SizingResult }) {
         ])
       }
     >
-      <BarList bars={bars} />
+      <BarList bars={bars.filter(({ key }) => small.every((path) => path.key !== key))} />
+      {small.length > 0 && (
+        <p className="soft">
+          {say('small', { paths: small.map((path) => pathTitle(path, language)).join('; ') })}
+        </p>
+      )}
     </ChartFigure>
   );
 }

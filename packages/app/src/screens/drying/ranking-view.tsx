@@ -130,14 +130,15 @@ function Effects({ assessment, season, ranking }: RankedProps & { readonly asses
 function Best({ season, ranking }: RankedProps) {
   const say = useTexts(dryingTexts);
   const { language } = useSettings();
-  const last = ranking.best.at(-1);
-  if (last === undefined) return null;
+  const fewest = Math.min(...ranking.best.map((set) => set.daysAbove80));
+  const enough = ranking.best.find((set) => set.daysAbove80 === fewest);
+  if (enough === undefined) return null;
   const price = (cents: number) => moneyText(cents, language);
   const title = (ids: readonly string[]) => setTitle(ids, season, say, language);
   return (
     <ChartFigure
       title={say('bestTitle')}
-      summary={say('bestSummary', { price: price(last.priceCents), days: last.daysAbove80 })}
+      summary={say('bestSummary', { price: price(enough.priceCents), days: enough.daysAbove80 })}
       columns={[
         { title: say('set') },
         ...(['price', 'days', 'mold', 'wood', 'yearlyCost'] as const).map((key) => ({

@@ -8,6 +8,7 @@ import { Pick } from '../../parts/field.tsx';
 import { moneyText } from '../../parts/measure.ts';
 import { useSettings } from '../../settings/settings.ts';
 import { useTexts } from '../../text/texts.ts';
+import { beforeAndAfter, percentText } from './case-words.ts';
 import { DraftField } from './draft-field.tsx';
 import { dryingTexts } from './drying-texts.ts';
 import { REPAIR_KEYS, repairDoes, repairTitle } from './repair-words.ts';
@@ -20,17 +21,29 @@ interface RepairListProps {
   readonly repairs: readonly Repair[];
   /** The year with each repair alone, once it is there. */
   readonly cases: SeasonAssessment | undefined;
+  /** The year with the repairs that are chosen. */
+  readonly season: SeasonAssessment;
 }
 
 /** The repairs of the job: which are done, for how much, and what each does to the year by itself. */
-export function RepairList({ openJob, repairs, cases }: RepairListProps) {
+export function RepairList({ openJob, repairs, cases, season }: RepairListProps) {
   const say = useTexts(dryingTexts);
   const { language } = useSettings();
   const chosen = repairs.filter((repair) => repair.chosen);
+  const last = beforeAndAfter(season).at(-1) ?? season.cases[0];
   const total = chosen.reduce((sum, { priceCents = 0 }) => sum + priceCents, 0);
   return (
-    <>
-      <h3>{say('repairs')}</h3>
+    <section className="repair-part">
+      <div className="repair-head">
+        <h3>{say('repairs')}</h3>
+        <p className="figure">
+          {say('now', {
+            days: last.daysAbove80,
+            mold: last.peakMoldIndex.toFixed(1),
+            wood: percentText(last.peakWoodMoisture, 1),
+          })}
+        </p>
+      </div>
       {repairs.length === 0 && <p>{say('noRepairs')}</p>}
       <ul className="repairs">
         {repairs.map((repair) => (
@@ -43,7 +56,7 @@ export function RepairList({ openJob, repairs, cases }: RepairListProps) {
         </p>
       )}
       <AddRepair openJob={openJob} repairs={repairs} />
-    </>
+    </section>
   );
 }
 
@@ -85,11 +98,11 @@ function RepairRow({ openJob, repair, cases }: RepairRowProps) {
         </span>
       </label>
       {alone !== undefined && (
-        <p className="soft">
+        <p className="soft repair-effect">
           {say('effectAlone', { days: alone.daysAbove80, mold: alone.peakMoldIndex.toFixed(1) })}
         </p>
       )}
-      {meaning?.changesTheYear === false && <p className="soft">{say('noEffect')}</p>}
+      {meaning?.changesTheYear === false && <p className="soft repair-effect">{say('noEffect')}</p>}
       <details className="repair-details">
         <summary>
           {say('details')} <span className="hidden-text">{title}</span>
@@ -131,7 +144,7 @@ function RepairRow({ openJob, repair, cases }: RepairRowProps) {
   );
 }
 
-function AddRepair({ openJob, repairs }: Omit<RepairListProps, 'cases'>) {
+function AddRepair({ openJob, repairs }: Omit<RepairListProps, 'cases' | 'season'>) {
   const say = useTexts(dryingTexts);
   const { language } = useSettings();
   const left = REPAIR_KEYS.filter((key) => repairs.every((repair) => repair.repair !== key));

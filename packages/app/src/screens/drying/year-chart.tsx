@@ -89,6 +89,21 @@ function sentence(quantity: Quantity, of: SeasonCaseResult, say: SayDrying, show
   return say('energySummary', { state, total: energyText(of.energyKWh), cost });
 }
 
+/** What a chart shows: a sentence for each state that has something to say, and what its limits mean. */
+function sentences(
+  quantity: Quantity,
+  cases: readonly SeasonCaseResult[],
+  say: SayDrying,
+  show: Show,
+): string {
+  const moving = cases.filter((one) =>
+    quantity === 'water' ? one.waterRemovedKg > 0 : quantity === 'energy' ? one.energyKWh > 0 : true,
+  );
+  if (moving.length === 0) return say(quantity === 'water' ? 'waterNone' : 'energyNone');
+  const limits = quantity === 'wood' || quantity === 'mold' ? [say(`${quantity}Limits`)] : [];
+  return [...moving.map((one) => sentence(quantity, one, say, show)), ...limits].join(' ');
+}
+
 interface YearChartProps {
   readonly assessment: Assessment;
   readonly season: SeasonAssessment;
@@ -125,13 +140,13 @@ export function YearChart({ assessment, season, quantity, span, series }: YearCh
   const title = say(
     ofHour && (quantity === 'water' || quantity === 'energy') ? `${quantity}TitleHour` : `${quantity}Title`,
   );
-  const summary = cases.map((one) => sentence(quantity, one, say, show)).join(' ');
+  const summary = sentences(quantity, cases, say, show);
   const chart = useMemo(
     () => ({
       ticks: ticksOf(span, language),
       limits: rule.limits.map((value) => ({
         value,
-        label: unit === '' ? String(value) : `${value} ${unit}`,
+        label: `${value}${unit}`,
       })),
       range: rule.range(system),
     }),
