@@ -2,10 +2,7 @@ import { causes, criteria } from '@undercroft/engine';
 import type { Origin } from '../origin.ts';
 import type { CauseEvidenceShown } from './causes-assessment.ts';
 import type { ConditionState } from './states.ts';
-import type { CausesSubject } from './subject.ts';
-
-/** What has to be known of a defect: how sure it is, and what says so. */
-export type DefectKnown = Pick<criteria.DetectedDefect, 'key' | 'state' | 'claims' | 'samples'>;
+import type { CausesSubject, DefectKnown } from './subject.ts';
 
 /** Evidence of one defect with what is shown of it. */
 export interface DefectEvidenceItem {

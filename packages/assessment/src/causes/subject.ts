@@ -4,7 +4,9 @@ import type { Assessment } from '../assessment.ts';
 import type { Sample } from '../evidence/sample.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import type { Origin } from '../origin.ts';
-import type { DefectKnown } from './defect-evidence.ts';
+
+/** What has to be known of a defect: how sure it is, and what says so. */
+export type DefectKnown = Pick<criteria.DetectedDefect, 'key' | 'state' | 'claims' | 'samples'>;
 
 /** What is known of a job when its causes are looked for. */
 export interface CausesSubject {

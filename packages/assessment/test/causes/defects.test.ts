@@ -2,7 +2,7 @@ import { DEMO_JOBS, isSurveyed, readJob, type SurveyedJob } from '@undercroft/re
 import { describe, expect, it } from 'vitest';
 import { Assumptions } from '../../src/assumptions.ts';
 import { causesOf } from '../../src/causes/causes.ts';
-import type { DefectKnown } from '../../src/causes/defect-evidence.ts';
+import type { DefectKnown } from '../../src/causes/subject.ts';
 import { geometryOf } from '../../src/geometry.ts';
 import { assess } from '../../src/index.ts';
 

@@ -10,6 +10,7 @@ export interface LayoutSpot {
   readonly y: number;
 }
 
+/** A box in its place. */
 export interface PlacedBox {
   readonly id: string;
   /** 0 where the causes begin. */
@@ -20,6 +21,7 @@ export interface PlacedBox {
   readonly height: number;
 }
 
+/** An arrow in its place. */
 export interface PlacedArrow {
   readonly id: string;
   /** From the far side of the one box to the near side of the other, bends smoothed. */
@@ -36,6 +38,7 @@ export interface Layout {
   readonly crossings: number;
 }
 
+/** Least distances of a layout, in the unit of the boxes, and where it leads. */
 export interface LayoutGaps {
   /** Between layers, where the arrows run. */
   readonly layerGap: number;
