@@ -50,9 +50,10 @@ export type {
   CrawlPlanShown,
   CrawlShot,
   CrawlStop,
-  FromWall,
 } from './coverage/crawl-plan.ts';
 export { crawlPlanOf, crawlPlanWith } from './coverage/crawl-plan.ts';
+export type { FromWall } from './coverage/from-walls.ts';
+export { compassWord } from './coverage/proof-words.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';
 export type { FallOfSpots, LeveledSetup, LeveledSpot, LevelSheet } from './levels.ts';

@@ -1,5 +1,6 @@
 import type { Notice } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
+import type { FromWall } from './from-walls.ts';
 
 /** A photo or clip that shows part of the space. */
 export interface PictureShown {
@@ -56,6 +57,8 @@ export interface UnseenPart {
   readonly areaM2: number;
   /** A place in it. */
   readonly at: Point;
+  /** Where that place is by tape: the two nearest walls that do not run alike. */
+  readonly fromWalls: readonly FromWall[];
   /** Outer rings counter-clockwise, holes clockwise. */
   readonly rings: readonly (readonly Point[])[];
   /** What is drawn there, in the order of weight: obstacles, zones, findings, machines, the rest. */
@@ -67,6 +70,8 @@ export interface UnseenPart {
 /** How much of a wall, vent or bay is shown. */
 export interface LineShown {
   readonly id: string;
+  /** For people: `north wall`, `vent 2`. */
+  readonly name: string;
   /** Length that anybody could see [m]. */
   readonly openM: number;
   /** Share of it, 0..1; absent where nothing of it is open. */
@@ -92,6 +97,8 @@ export interface PierFaceShown {
 
 export interface PierShown {
   readonly id: string;
+  /** For people: `pier 3`, by its place in the plan. */
+  readonly name: string;
   readonly at: Point;
   readonly faces: readonly PierFaceShown[];
   /** Faces that are shown enough, of those that anybody could see. */
@@ -103,6 +110,8 @@ export interface PierShown {
 export interface MissingPart {
   readonly kind: 'floor' | 'wall' | 'interior-wall' | 'pier' | 'vent' | 'bay' | 'place';
   readonly id?: string;
+  /** For people; absent for the floor and for a place. */
+  readonly name?: string;
   readonly face?: number;
   /** Of a pier face [degrees clockwise from true north]. */
   readonly facingDeg?: number;

@@ -10,6 +10,7 @@ import type {
   PierShown,
   SeenThing,
 } from './coverage-assessment.ts';
+import { type NameOf, namesOf } from './names.ts';
 import { coverageNotices } from './notices.ts';
 import { facingDeg, type PierFaces, picturesBehind, proofsOf } from './proofs.ts';
 import { type SceneGeometry, sceneOf } from './scene.ts';
@@ -21,14 +22,20 @@ const ENOUGH_OF_FACE = 0.9;
 
 type Behind = (stationIds: readonly string[]) => string[];
 
-const lineShown = (id: string, line: engine.Coverage['vents'][number], behind: Behind): LineShown => ({
+const lineShown = (
+  id: string,
+  name: string,
+  line: engine.Coverage['vents'][number],
+  behind: Behind,
+): LineShown => ({
   id,
+  name,
   openM: line.openM,
   ...(line.seenShare === null ? {} : { share: line.seenShare }),
   pictures: behind(line.stations),
 });
 
-function piersShown(job: SurveyedJob, seen: engine.Coverage, behind: Behind): PierShown[] {
+function piersShown(job: SurveyedJob, seen: engine.Coverage, behind: Behind, nameOf: NameOf): PierShown[] {
   const { piers, northDeg } = job.plan;
   return piers.map(({ id, at, turnDeg }) => {
     const faces = seen.pierFaces
@@ -42,6 +49,7 @@ function piersShown(job: SurveyedJob, seen: engine.Coverage, behind: Behind): Pi
     const open = faces.filter((f) => f.share !== undefined);
     return {
       id,
+      name: nameOf('pier', id),
       at,
       faces,
       facesShown: open.filter((f) => (f.share ?? 0) >= ENOUGH_OF_FACE).length,
@@ -126,16 +134,25 @@ export function coverageOf(
     placed.flatMap((p) => p.stations),
   );
   const behind = picturesBehind(placed);
+  const nameOf = namesOf(job, geometry);
+  const line = (kind: string, of: engine.Coverage['vents'][number]) =>
+    lineShown(of.id, nameOf(kind, of.id), of, behind);
   const lines = {
-    walls: seen.walls.map((w) => lineShown(geometry.edges[w.edge].id, { ...w, id: '' }, behind)),
-    interiorWalls: seen.interiorWalls.map((w) => ({ ...lineShown(w.id, w, behind), side: w.side })),
-    piers: piersShown(job, seen, behind),
-    vents: seen.vents.map((v) => lineShown(v.id, v, behind)),
-    bays: seen.bays.map((b) => lineShown(b.id, b, behind)),
+    walls: seen.walls.map((w) => line('wall', { ...w, id: geometry.edges[w.edge].id })),
+    interiorWalls: seen.interiorWalls.map((w) => ({ ...line('interior-wall', w), side: w.side })),
+    piers: piersShown(job, seen, behind, nameOf),
+    vents: seen.vents.map((v) => line('vent', v)),
+    bays: seen.bays.map((b) => line('bay', b)),
   };
   const clips = placed.filter((p) => p.stations.length > 1).map((p) => p.picture.id);
   const claims = claimsOf(job, space);
-  const { proofs, floorShare } = proofsOf(space.scene, placed, claims, facesOf(lines.piers), clips);
+  const { proofs, floorShare } = proofsOf(
+    space.scene,
+    placed,
+    claims,
+    { piers: facesOf(lines.piers), edges: geometry.edges, nameOf },
+    clips,
+  );
   const parts = {
     floor: {
       areaM2: seen.floorM2,
@@ -147,7 +164,7 @@ export function coverageOf(
     },
     pictures: picturesShown(placed, seen, floorShare, thingsByPicture(lines)),
     unplaced,
-    unseen: unseenParts(job, geometry.edges, seen.unseenRegions),
+    unseen: unseenParts(job, geometry.edges, seen.unseenRegions, nameOf),
     ...lines,
     proofs,
   };

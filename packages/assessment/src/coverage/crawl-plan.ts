@@ -4,6 +4,8 @@ import type { Assessment } from '../assessment.ts';
 import { Assumptions } from '../assumptions.ts';
 import { JobError } from '../job-error.ts';
 import { requireSurveyed } from '../surveyed.ts';
+import { type FromWall, fromWalls } from './from-walls.ts';
+import { namesOf } from './names.ts';
 import { type SpaceScene, sceneOf } from './scene.ts';
 import { picturesOf } from './stations.ts';
 import { doorPlace } from './subjects.ts';
@@ -27,12 +29,6 @@ export interface CrawlShot {
   readonly bearingDeg: number;
   /** The same from true north. */
   readonly compassDeg: number;
-}
-
-/** How far a stop is from a wall, by tape. */
-export interface FromWall {
-  readonly wallId: string;
-  readonly distanceM: number;
 }
 
 /** Stand here, point there. */
@@ -66,6 +62,8 @@ export interface CrawlPlanShown {
   readonly outOfSight: readonly {
     readonly kind: string;
     readonly id?: string;
+    /** For people; absent for the floor. */
+    readonly name?: string;
     readonly face?: number;
     readonly side?: 'left' | 'right';
     readonly at: Point;
@@ -112,33 +110,6 @@ function askedFor(job: SurveyedJob, geometry: Geometry, options: CrawlOptions): 
   };
 }
 
-/** Distance of a place from each wall, nearest first. */
-function wallsNear({ xM, yM }: Point, { edges }: Geometry): (FromWall & { readonly bearingDeg: number })[] {
-  return edges
-    .map(({ id, from, to, bearingDeg }) => {
-      const [ex, ey] = [to.xM - from.xM, to.yM - from.yM];
-      const along = ((xM - from.xM) * ex + (yM - from.yM) * ey) / (ex * ex + ey * ey);
-      const t = Math.min(1, Math.max(0, along));
-      const distanceM = Math.hypot(xM - from.xM - t * ex, yM - from.yM - t * ey);
-      return { wallId: id, distanceM, bearingDeg };
-    })
-    .sort((a, b) => a.distanceM - b.distanceM);
-}
-
-/** Two walls by which a place is found with a tape: the nearest, and the nearest that runs across it. */
-function fromWalls(at: Point, geometry: Geometry): FromWall[] {
-  const near = wallsNear(at, geometry);
-  const [first] = near;
-  const across = near.find(({ bearingDeg }) => {
-    const turn = Math.abs(((bearingDeg - first.bearingDeg) % 180) + 180) % 180;
-    return turn > 30 && turn < 150;
-  });
-  return [first, ...(across === undefined ? [] : [across])].map(({ wallId, distanceM }) => ({
-    wallId,
-    distanceM,
-  }));
-}
-
 function shown(
   job: SurveyedJob,
   geometry: Geometry,
@@ -147,13 +118,14 @@ function shown(
   what: 'all' | 'rest',
 ): CrawlPlanShown {
   const { USUAL_VIEW } = engine;
+  const nameOf = namesOf(job, geometry);
   const stops = plan.stops.map(({ number, at, path, legM, bearingsDeg }): CrawlStop => {
     const shots = bearingsDeg.map((deg, i) => {
       const bearingDeg = Math.round(deg) % 360;
       const id = `${number}${String.fromCharCode(97 + i)}`;
       return { id, bearingDeg, compassDeg: (bearingDeg + job.plan.northDeg) % 360 };
     });
-    return { number, at, fromWalls: fromWalls(at, geometry), path, legM, shots };
+    return { number, at, fromWalls: fromWalls(at, geometry, nameOf), path, legM, shots };
   });
   return {
     what,
@@ -170,7 +142,11 @@ function shown(
     lengthLowerBoundM: plan.lengthLowerBoundM,
     lengthProven: plan.lengthProven,
     floorShare: plan.expected.floorShare,
-    outOfSight: plan.outOfSight,
+    outOfSight: plan.outOfSight.map((hidden) => {
+      if (hidden.id === undefined) return hidden;
+      const id = hidden.kind === 'wall' ? geometry.edges[Number(hidden.id)].id : hidden.id;
+      return { ...hidden, id, name: nameOf(hidden.kind, id) };
+    }),
     notices: [...space.notices, ...plan.notices],
   };
 }

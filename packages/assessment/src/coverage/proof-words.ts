@@ -16,28 +16,28 @@ export function listed(words: readonly string[], most = 4): string {
   return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
 }
 
-/** Faces of one pier that are not shown, e.g. `the north face of pier p4 (3 of 4 faces are shown)`. */
-function pierWords(id: string, parts: readonly MissingPart[], asked: number): string {
+/** Faces of one pier that are not shown, e.g. `the north face of pier 4 (3 of 4 faces are shown)`. */
+function pierWords(parts: readonly MissingPart[], asked: number): string {
   const faces = parts.map(({ face, facingDeg }) =>
     facingDeg === undefined ? `face ${face}` : `the ${compassWord(facingDeg)} face`,
   );
-  return `${listed(faces)} of pier ${id} (${asked - parts.length} of ${asked} faces are shown)`;
+  return `${listed(faces)} of ${parts[0].name} (${asked - parts.length} of ${asked} faces are shown)`;
 }
 
 function partWords(part: MissingPart): string {
-  const { kind, id, side, share } = part;
+  const { kind, name, side, share } = part;
   const some = share > 0 ? `, of which ${percent(share)} is shown` : '';
   switch (kind) {
     case 'floor':
       return share > 0 ? `${percent(1 - share)} of the floor that it is about` : 'the floor that it is about';
     case 'interior-wall':
-      return `the ${side} side of interior wall ${id}${some}`;
+      return `the ${side} side of ${name}${some}`;
     case 'place':
       return 'the place';
-    case 'bay':
-      return `joist bay ${id}${some}`;
+    case 'wall':
+      return `the ${name}${some}`;
     default:
-      return `${kind} ${id}${some}`;
+      return `${name}${some}`;
   }
 }
 
@@ -49,7 +49,7 @@ function missingWords(missing: readonly MissingPart[], faces: ReadonlyMap<string
     if (part.kind !== 'pier' || part.id === undefined) others.push(partWords(part));
     else piers.set(part.id, [...(piers.get(part.id) ?? []), part]);
   }
-  const ofPiers = [...piers].map(([id, parts]) => pierWords(id, parts, faces.get(id) ?? 4));
+  const ofPiers = [...piers].map(([id, parts]) => pierWords(parts, faces.get(id) ?? 4));
   return listed([...others, ...ofPiers]);
 }
 

@@ -1,6 +1,8 @@
 import { coverage as engine } from '@undercroft/engine';
+import type { GeometryResult } from '../assessment.ts';
 import type { ClaimOfJob } from './claims.ts';
 import type { MissingPart, ProofShown } from './coverage-assessment.ts';
+import type { NameOf } from './names.ts';
 import { proofWords } from './proof-words.ts';
 import type { PlacedPicture } from './stations.ts';
 
@@ -26,25 +28,41 @@ export function facingDeg(face: number, turnDeg: number, northDeg: number): numb
 /** Faces of each pier that anybody could see, with where each looks [degrees clockwise from true north]. */
 export type PierFaces = ReadonlyMap<string, ReadonlyMap<number, number>>;
 
-function missingOf(parts: readonly engine.MissingProof[], piers: PierFaces): MissingPart[] {
+/** What is known of the plan beside the scene: which pier faces are open, which walls there are, what things are called. */
+export interface PlanNames {
+  readonly piers: PierFaces;
+  readonly edges: GeometryResult['edges'];
+  readonly nameOf: NameOf;
+}
+
+function missingOf(
+  parts: readonly engine.MissingProof[],
+  { piers, edges, nameOf }: PlanNames,
+): MissingPart[] {
   return parts.map((part) => {
-    const { kind, id = '', face = -1 } = part;
+    const { kind, id, face = -1 } = part;
+    if (id === undefined) return part;
+    const own = kind === 'wall' ? edges[Number(id)].id : id;
     const toward = kind === 'pier' ? piers.get(id)?.get(face) : undefined;
-    return { ...part, ...(toward === undefined ? {} : { facingDeg: toward }) };
+    return {
+      ...part,
+      id: own,
+      name: nameOf(kind, own),
+      ...(toward === undefined ? {} : { facingDeg: toward }),
+    };
   });
 }
 
 /**
  * Whether each claim has its proof. Where its author named pictures, only those count, and others that show some of it
  * are listed apart.
- * @param piers faces of each pier that anybody could see, and where each looks
  * @param floorOf ids of pictures of which the share of the floor is wanted as well
  */
 export function proofsOf(
   scene: engine.CoverageScene,
   pictures: readonly PlacedPicture[],
   claims: readonly ClaimOfJob[],
-  piers: PierFaces,
+  names: PlanNames,
   floorOf: readonly string[],
 ): { readonly proofs: ProofShown[]; readonly floorShare: ReadonlyMap<string, number> } {
   const stationsOf = new Map(pictures.map((p) => [p.picture.id, p.stations.map((s) => s.id)]));
@@ -83,12 +101,12 @@ export function proofsOf(
         ? ('unplaced' as const)
         : VERDICTS[proof.verdict],
       share: proof.share,
-      missing: missingOf(proof.missing, piers),
+      missing: missingOf(proof.missing, names),
       pictures: own,
       named,
       others: named ? behind(all.stations).filter((id) => !own.includes(id)) : [],
     };
-    return { ...shown, says: proofWords(shown, photoIds.length, facesAsked(claim, piers)) };
+    return { ...shown, says: proofWords(shown, photoIds.length, facesAsked(claim, names.piers)) };
   });
   return { proofs, floorShare: new Map(floorOf.map((id) => [id, byId.get(id)?.share ?? 0])) };
 }

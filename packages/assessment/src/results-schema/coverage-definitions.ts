@@ -12,6 +12,7 @@ import type {
   SeenThing,
   UnseenPart,
 } from '../coverage/coverage-assessment.ts';
+import type { FromWall } from '../coverage/from-walls.ts';
 import {
   amount,
   count,
@@ -59,17 +60,19 @@ export const COVERAGE_DEFINITIONS = {
   UnseenPart: object<UnseenPart>({
     areaM2: amount,
     at: ref('Point'),
+    fromWalls: listOf(object<FromWall>({ wallId: text, name: text, distanceM: amount })),
     rings: listOf(points),
     standsIn: listOf(object<HiddenItem>({ kind: text, id: text, name: text })),
     covers: listOf(text),
   }),
-  LineShown: object<LineShown>({ id: text, openM: amount, pictures: ids }, { share: fraction }),
+  LineShown: object<LineShown>({ id: text, name: text, openM: amount, pictures: ids }, { share: fraction }),
   InteriorWallShown: object<InteriorWallShown>(
-    { id: text, openM: amount, pictures: ids, side },
+    { id: text, name: text, openM: amount, pictures: ids, side },
     { share: fraction },
   ),
   PierShown: object<PierShown>({
     id: text,
+    name: text,
     at: ref('Point'),
     faces: listOf(
       object<PierFaceShown>({ face: count, facingDeg: number, pictures: ids }, { share: fraction }),
@@ -90,7 +93,7 @@ export const COVERAGE_DEFINITIONS = {
             kind: oneOf('floor', 'wall', 'interior-wall', 'pier', 'vent', 'bay', 'place'),
             share: fraction,
           },
-          { id: text, face: count, facingDeg: number, side, at: ref('Point') },
+          { id: text, name: text, face: count, facingDeg: number, side, at: ref('Point') },
         ),
       ),
       pictures: ids,

@@ -48,8 +48,8 @@ describe('what pictures show', () => {
     expect(unseen[0].standsIn.map((s) => `${s.kind} ${s.name}`)).toEqual([
       'zone Bare strip',
       'equipment condensate pump',
-      'pier pier p1',
-      'wall wall east',
+      'pier pier 1',
+      'wall east wall',
     ]);
     expect(piers[0]).toMatchObject({ facesShown: 1, facesOpen: 4 });
     // Face 3 looks to −x of the plan, whose y axis points 10° east of north.

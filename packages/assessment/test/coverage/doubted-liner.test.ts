@@ -43,7 +43,7 @@ test('a claim of "piers wrapped" that only three of four faces prove', () => {
   const proof = coverage.proofs.find((p) => p.id === 'ac-piers')!;
   expect(proof).toMatchObject({ of: 'acceptance', title: 'Piers wrapped', verdict: 'partly', others: [] });
   expect(proof.missing).toMatchObject([{ kind: 'pier', id: 'pb7', face: 2, share: 0 }]);
-  expect(proof.says).toBe('The pictures do not show the north face of pier pb7 (3 of 4 faces are shown).');
+  expect(proof.says).toBe('The pictures do not show the north face of pier 14 (3 of 4 faces are shown).');
   expect(coverage.piers.find((p) => p.id === 'pb7')).toMatchObject({ facesShown: 3, facesOpen: 4 });
   expect(coverage.notices.filter((n) => n.code === 'claim-not-proved')).toHaveLength(1);
 });

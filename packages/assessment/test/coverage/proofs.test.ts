@@ -30,8 +30,10 @@ describe('a claim of "piers wrapped"', () => {
       expect(proof.verdict, proof.id).toBe('partly');
       expect(proof.share).toBeCloseTo(0.75, 9);
       // Face 1 looks to +x of the plan, whose y axis points 10° east of north.
-      expect(proof.missing).toEqual([{ kind: 'pier', id: 'p1', face: 1, facingDeg: 100, share: 0 }]);
-      expect(proof.says).toBe('The pictures do not show the east face of pier p1 (3 of 4 faces are shown).');
+      expect(proof.missing).toEqual([
+        { kind: 'pier', id: 'p1', name: 'pier 1', face: 1, facingDeg: 100, share: 0 },
+      ]);
+      expect(proof.says).toBe('The pictures do not show the east face of pier 1 (3 of 4 faces are shown).');
       expect(proof.pictures).toEqual(['west', 'south', 'north'].sort());
     }
   });
