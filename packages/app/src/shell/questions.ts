@@ -7,6 +7,7 @@ const LOADERS: { readonly [K in QuestionKey]?: () => Promise<QuestionParts> } = 
   faults: () => import('../screens/faults/faults.tsx'),
   causes: () => import('../screens/causes/causes.tsx'),
   drying: () => import('../screens/drying/drying.tsx'),
+  proof: () => import('../screens/proof/proof.tsx'),
 };
 
 /** Keys of the questions that can be answered, in their order. */
