@@ -10,23 +10,28 @@ interface SheetProps {
   readonly children: ReactNode;
   /** For what brings a plan of its own: may cover the one above. */
   readonly tall?: boolean;
+  /** One step back within the sheet. */
+  readonly onBack?: (() => void) | undefined;
+  /** Leaves the focus where it is: for what opens beside the work on the plan. */
+  readonly keepsFocus?: boolean;
 }
 
 /**
  * A sheet that rises from below and leaves what lies above it in reach: the plan can be touched while it is open. The
  * focus goes in when it opens and back when it closes; Escape closes it.
  */
-export function Sheet({ title, onClose, children, tall }: SheetProps) {
+export function Sheet({ title, onClose, children, tall, onBack, keepsFocus = false }: SheetProps) {
   const say = useTexts(commonTexts);
   const id = useId();
   const sheet = useRef<HTMLElement>(null);
   useEffect(() => {
     const before = document.activeElement;
+    if (keepsFocus) return;
     sheet.current?.focus();
     return () => {
       if (before instanceof HTMLElement && before.isConnected) before.focus();
     };
-  }, []);
+  }, [keepsFocus]);
   return (
     <section
       ref={sheet}
@@ -38,6 +43,11 @@ export function Sheet({ title, onClose, children, tall }: SheetProps) {
       }}
     >
       <header>
+        {onBack !== undefined && (
+          <Button look="quiet" label={say('back')} onPress={onBack}>
+            ←
+          </Button>
+        )}
         <h2 id={id}>{title}</h2>
         <Button look="quiet" onPress={onClose}>
           {say('close')}

@@ -1,6 +1,6 @@
 import { geometry } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
-import { type KeyboardEvent, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useState } from 'react';
 import type { JobView } from '../jobs/open-job.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
@@ -26,13 +26,16 @@ interface PlacePickerProps {
   readonly value: PickedPlace;
   readonly wantsBearing?: boolean;
   readonly onChange: (value: PickedPlace) => void;
+  /** Layers over the plan, e.g. places that were set before. */
+  readonly children?: ReactNode;
 }
 
 /**
  * Sets a place by a tap on the plan, and by a second tap the direction in which somebody looks. Arrow keys move it. A job
  * without walls says that the place stays open.
  */
-export function PlacePicker({ view, result, value, wantsBearing = false, onChange }: PlacePickerProps) {
+export function PlacePicker(props: PlacePickerProps) {
+  const { view, result, value, wantsBearing = false, onChange, children } = props;
   const say = useTexts(planTexts);
   const length = useLength();
   const [setting, setSetting] = useState<'place' | 'direction'>(
@@ -91,6 +94,7 @@ export function PlacePicker({ view, result, value, wantsBearing = false, onChang
       </p>
       <div className="place-plan">
         <PlanView view={view} result={result} label={say('placeOf')} onTap={onTap} onKey={onKey} focus={at}>
+          {children}
           {at !== undefined && (
             <At point={at}>
               <PlaceMark bearingDeg={bearingDeg} />

@@ -58,10 +58,14 @@ interface PlanViewProps {
   readonly onKey?: (event: KeyboardEvent) => boolean;
   /** What is edited: stays in view when the room changes. */
   readonly focus?: Point | undefined;
-  /** What to show where there are no walls yet. */
+  /** What to show instead of the walls. */
   readonly span?: Span | undefined;
   /** Distance of the lines of a grid [m]. */
   readonly gridM?: number | undefined;
+  /** More about the keys, for those who do not see the plan. */
+  readonly help?: string;
+  /** True while something else is drawn over the plan that would otherwise not be told from it. */
+  readonly isFaint?: boolean;
   /** `built`: only what stands in the space, without readings, findings and photos. */
   readonly layers?: 'all' | 'built';
   /** Layers over the plan: SVG in the px of `useProjection`. */
@@ -85,7 +89,19 @@ const textPx = () => (matchMedia('(min-width: 64rem)').matches ? 13 : 15);
  * is looked at; while it is moved or something on it is dragged, nothing is drawn anew.
  */
 export function PlanView(props: PlanViewProps) {
-  const { view, result, label, onKey, focus, span, gridM, layers = 'all', children } = props;
+  const {
+    view,
+    result,
+    label,
+    onKey,
+    focus,
+    span,
+    gridM,
+    layers = 'all',
+    help = '',
+    isFaint,
+    children,
+  } = props;
   const say = useTexts(planTexts);
   const common = useTexts(commonTexts);
   const describedBy = useId();
@@ -104,7 +120,7 @@ export function PlanView(props: PlanViewProps) {
   const ghost = useRef<Ghost | null>(null);
 
   const wanted = useRef({ props, span: FIRST_SPAN, scale });
-  wanted.current = { props, span: spanOf(walls?.corners ?? []) ?? span ?? FIRST_SPAN, scale };
+  wanted.current = { props, span: span ?? spanOf(walls?.corners ?? []) ?? FIRST_SPAN, scale };
 
   const actions = useMemo(() => {
     const apply = () => {
@@ -140,7 +156,12 @@ export function PlanView(props: PlanViewProps) {
       change((now) => zoomedAbout(now, middle(), factor));
       rest();
     };
-    return { apply, set, rest, fit, change, middle, zoom };
+    const keepInView = (point: Point | undefined) => {
+      const now = viewport.current;
+      if (point === undefined || now === null || room.current.width === 0) return;
+      set(keepingInView(now, point, room.current));
+    };
+    return { apply, set, rest, fit, change, zoom, keepInView };
   }, []);
 
   useEffect(() => {
@@ -150,14 +171,16 @@ export function PlanView(props: PlanViewProps) {
       const before = room.current;
       room.current = { width: element.clientWidth, height: element.clientHeight };
       if (room.current.width === 0) return;
-      if (viewport.current === null || untouched.current) return actions.fit();
-      const by = {
-        x: (room.current.width - before.width) / 2,
-        y: (room.current.height - before.height) / 2,
-      };
-      const { focus: point } = wanted.current.props;
-      const kept = moved(viewport.current, by);
-      actions.set(point === undefined ? kept : keepingInView(kept, point, room.current));
+      if (viewport.current === null || untouched.current) {
+        actions.fit();
+      } else {
+        const by = {
+          x: (room.current.width - before.width) / 2,
+          y: (room.current.height - before.height) / 2,
+        };
+        actions.set(moved(viewport.current, by));
+      }
+      actions.keepInView(wanted.current.props.focus);
     });
     resized.observe(element);
     const at = (spot: Spot): Point => toPlan(viewport.current ?? { pxPerM: 1, x: 0, y: 0 }, spot);
@@ -205,14 +228,7 @@ export function PlanView(props: PlanViewProps) {
 
   const focusKey = focus === undefined ? '' : `${focus.xM} ${focus.yM}`;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key stands for the point
-  useEffect(() => {
-    if (focus === undefined || viewport.current === null || room.current.width === 0) return;
-    const kept = keepingInView(viewport.current, focus, room.current);
-    if (kept !== viewport.current) {
-      untouched.current = false;
-      actions.set(kept);
-    }
-  }, [actions, focusKey]);
+  useEffect(() => actions.keepInView(focus), [actions, focusKey]);
 
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
     if (event.target !== event.currentTarget || onKey?.(event) === true) {
@@ -231,7 +247,7 @@ export function PlanView(props: PlanViewProps) {
   const drawnAt = scene === null || scale === null ? 1 : scale / scene.pxPerM;
   const projection = useMemo(() => projectionOf(scale ?? 1), [scale]);
   return (
-    <div className={`plan-view${gridM === undefined ? '' : ' with-grid'}`}>
+    <div className={`plan-view${gridM === undefined ? '' : ' with-grid'}${isFaint ? ' is-faint' : ''}`}>
       <div
         ref={frame}
         className="plan-frame"
@@ -262,7 +278,7 @@ export function PlanView(props: PlanViewProps) {
         </div>
       </div>
       <span id={describedBy} className="hidden-text">
-        {say('keys')}
+        {say('keys')} {help}
       </span>
       <Furniture
         scene={scene}

@@ -68,10 +68,8 @@ export function spanOf(points: readonly Point[]): Span | null {
 
 /** The viewport that shows a span as large as the room allows, in its middle. */
 export function fitted(span: Span, room: Room): Viewport {
-  const inside = {
-    width: Math.max(room.width - 2 * MARGIN, room.width / 3),
-    height: Math.max(room.height - 2 * MARGIN, room.height / 3),
-  };
+  const within = (size: number) => size - 2 * Math.min(MARGIN, size / 5);
+  const inside = { width: within(room.width), height: within(room.height) };
   const width = Math.max(span.rightM - span.leftM, 0.5);
   const height = Math.max(span.topM - span.bottomM, 0.5);
   const wanted = Math.min(inside.width / width, inside.height / height);

@@ -51,15 +51,16 @@ interface ToolSheetProps {
   /** As `useSheets().show` names it. */
   readonly name: string;
   readonly title: string;
+  readonly onBack?: (() => void) | undefined;
   readonly children: ReactNode;
 }
 
 /** The sheet of a tool, while it is the one that is open. */
-export function ToolSheet({ name, title, children }: ToolSheetProps) {
+export function ToolSheet({ name, title, onBack, children }: ToolSheetProps) {
   const { open, close, place } = useSheets();
   if (open?.name !== name || place === null) return null;
   return createPortal(
-    <Sheet title={title} tall onClose={close}>
+    <Sheet title={title} tall onClose={close} onBack={onBack}>
       {children}
     </Sheet>,
     place,

@@ -5,6 +5,9 @@ import { useSettings } from '../../settings/settings.ts';
 import type { QuestionProps } from '../../shell/question.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
+import { DrawTool } from './draw/draw-tool.tsx';
+import { ThingList } from './draw/list-panel.tsx';
+import { useEditor } from './draw/use-editor.ts';
 import { JobDetails } from './job-details.tsx';
 import { spaceTexts } from './space-texts.ts';
 import './space.css';
@@ -33,9 +36,30 @@ export function Answer(props: QuestionProps) {
           <Sizes {...props} />
         </>
       )}
+      <Drawn {...props} />
       <h3>{say('details')}</h3>
       <JobDetails {...props} />
     </div>
+  );
+}
+
+export { PlanEditor as Center } from './draw/plan-editor.tsx';
+
+/** What is done under the house. */
+export function Tools(props: QuestionProps) {
+  return <DrawTool {...props} />;
+}
+
+/** Everything drawn, in words and numbers. */
+function Drawn({ openJob, view }: QuestionProps) {
+  const say = useTexts(spaceTexts);
+  const [editor] = useEditor(openJob);
+  if (view.job === null || view.job.plan.outline === undefined) return null;
+  return (
+    <details>
+      <summary>{say('drawn')}</summary>
+      <ThingList editor={editor} />
+    </details>
   );
 }
 

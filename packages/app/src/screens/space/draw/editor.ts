@@ -1,0 +1,140 @@
+import type { Point } from '@undercroft/record';
+import type { OpenJob } from '../../../jobs/open-job.ts';
+import { isThingKind, type ThingRef } from '../../../plan/things.ts';
+import type { Storage } from '../../../storage/storage.ts';
+import { keepOutlineDraft, type OutlineDraft, readOutlineDraft } from '../outline/outline-draft.ts';
+
+/** What is being done on the plan. */
+export type Mode =
+  /** What can be drawn. */
+  | { readonly is: 'menu' }
+  /** Everything that is drawn, with its numbers. */
+  | { readonly is: 'list' }
+  /** The keys of the plan. */
+  | { readonly is: 'keys' }
+  /** The walls: one after the other, and then closed. `leg` is one that is taped again. */
+  | {
+      readonly is: 'walls';
+      readonly step: 'turn' | 'length' | 'angle';
+      readonly leg?: number;
+      /** The turn into the wall whose length comes next. */
+      readonly turnDeg?: number;
+    }
+  | { readonly is: 'corners'; readonly picked?: number }
+  | { readonly is: 'rectangle'; readonly wall?: number; readonly tooWide?: true }
+  | { readonly is: 'closing' }
+  /** A thing is put on the plan by taps; `asking` waits for a fact without which there is none. */
+  | {
+      readonly is: 'place';
+      readonly spec: string;
+      readonly points: readonly Point[];
+      readonly asking?: Readonly<Record<string, unknown>>;
+    }
+  /** A row of piers: its two ends, then the spacing. */
+  | { readonly is: 'row'; readonly points: readonly Point[] }
+  /** Facts of the plan as a whole. */
+  | { readonly is: 'floor'; readonly field?: string }
+  /** Something is selected. */
+  | { readonly is: 'selected' }
+  /** The next tap says where it goes. */
+  | { readonly is: 'move' }
+  /** Its facts; one of them being changed. */
+  | { readonly is: 'form'; readonly field?: string }
+  /** An exact distance in the direction of the last arrow key, from a point or for what is selected. */
+  | {
+      readonly is: 'exact';
+      readonly typed: string;
+      readonly from?: Point;
+      readonly back: Mode | null;
+    };
+
+export interface DrawState {
+  /** Null where nothing is being drawn. */
+  readonly mode: Mode | null;
+  readonly selection: ThingRef | null;
+  /** Where the keyboard would put something. */
+  readonly cursor: Point | null;
+  /** Direction of the last arrow key. */
+  readonly way: Point;
+  /** Moved by arrow keys and not kept yet [m]. */
+  readonly nudge: Point | null;
+  readonly outline: OutlineDraft | null;
+  /** What was done last, for those who do not see it. */
+  readonly said: string;
+}
+
+const REST: DrawState = {
+  mode: null,
+  selection: null,
+  cursor: null,
+  way: { xM: 1, yM: 0 },
+  nudge: null,
+  outline: null,
+  said: '',
+};
+
+/** What is being drawn on the plan of a job. One for each open job, so that the parts of a screen see the same. */
+export class Editor {
+  readonly openJob: OpenJob;
+  readonly #storage: Storage;
+  readonly #listeners = new Set<() => void>();
+  #state: DrawState = REST;
+
+  constructor(openJob: OpenJob, storage: Storage) {
+    this.openJob = openJob;
+    this.#storage = storage;
+    readOutlineDraft(storage, openJob.view.id).then((outline) => {
+      if (outline !== null && this.#state.outline === null) this.set({ outline });
+    });
+  }
+
+  get state(): DrawState {
+    return this.#state;
+  }
+
+  subscribe(changed: () => void): () => void {
+    this.#listeners.add(changed);
+    return () => this.#listeners.delete(changed);
+  }
+
+  set(changes: Partial<DrawState>): void {
+    this.#state = { ...this.#state, ...changes };
+    for (const changed of this.#listeners) changed();
+  }
+
+  /** Goes to another step. A selection stays. */
+  go(mode: Mode | null): void {
+    this.set({ mode });
+  }
+
+  select(
+    selection: ThingRef | null,
+    mode: Mode | null = selection === null ? null : { is: 'selected' },
+  ): void {
+    this.set({ selection, mode, nudge: null });
+  }
+
+  /** The walls as they are drawn now; on the disk before anything else happens. */
+  keepOutline(outline: OutlineDraft | null): void {
+    this.set({ outline });
+    // What the disk refuses here stays in memory; closing the walls goes through the job, which tells of its fault.
+    keepOutlineDraft(this.#storage, this.openJob.view.id, outline).catch(() => undefined);
+  }
+}
+
+const editors = new WeakMap<OpenJob, Editor>();
+
+/** The editor of an open job. */
+export function editorOf(openJob: OpenJob, storage: Storage): Editor {
+  const known = editors.get(openJob);
+  if (known !== undefined) return known;
+  const editor = new Editor(openJob, storage);
+  editors.set(openJob, editor);
+  return editor;
+}
+
+/** The thing that an address names, e.g. `pier:abc`; null for what is none. */
+export function refOf(place: string | undefined): ThingRef | null {
+  const [kind, id] = (place ?? '').split(':');
+  return id !== undefined && id !== '' && isThingKind(kind) ? { kind, id } : null;
+}
