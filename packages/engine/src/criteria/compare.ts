@@ -1,6 +1,9 @@
 import { EngineError } from '../numerics/engine-error.ts';
 import type { Criterion } from './criterion.ts';
 
+/** What it takes to compare: an id for errors, a comparison and its limit. */
+type Limited = Pick<Criterion, 'id' | 'comparison' | 'limit'>;
+
 /** Whether an interval of values passes, fails, or lies on both sides of a limit. */
 export type Outcome = 'pass' | 'fail' | 'straddle';
 
@@ -15,7 +18,7 @@ function roundingOf(limit: number): number {
 }
 
 /** The numeric limit of a criterion as [low, high]; throws `bad-input` where it does not fit the comparison. */
-function limitsOf(criterion: Criterion): readonly [number, number] {
+function limitsOf(criterion: Limited): readonly [number, number] {
   const { comparison, id, limit } = criterion;
   const value = limit?.value;
   const pair = typeof value === 'number' ? ([value, value] as const) : value;
@@ -30,7 +33,7 @@ function limitsOf(criterion: Criterion): readonly [number, number] {
 }
 
 /** Outcome of the interval [low, high] against a criterion with a number for a limit. */
-export function compareInterval(criterion: Criterion, low: number, high: number): Outcome {
+export function compareInterval(criterion: Limited, low: number, high: number): Outcome {
   const [least, most] = limitsOf(criterion);
   const below = roundingOf(least);
   const above = roundingOf(most);
@@ -51,7 +54,7 @@ export function compareInterval(criterion: Criterion, low: number, high: number)
 }
 
 /** Distance of a value from the limit, positive on the passing side, in the unit of the quantity. */
-export function marginOf(criterion: Criterion, value: number): number {
+export function marginOf(criterion: Limited, value: number): number {
   const [least, most] = limitsOf(criterion);
   switch (criterion.comparison) {
     case '>=':

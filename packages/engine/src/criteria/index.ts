@@ -22,9 +22,14 @@ export type { BillExtents, BillRule } from './defects/bill-rule.ts';
 export type { Aggravation, Defect, DefectSubject, InBoth, RepairStep, Severity } from './defects/defect.ts';
 export { REPAIR_ORDER } from './defects/defect.ts';
 export { defectOf, defects } from './defects/defects.ts';
-export type { DefectState, DetectedDefect } from './defects/detect-defects.ts';
+export type { DefectCertainty, DefectState, DetectedDefect } from './defects/detect-defects.ts';
 export { detectDefects } from './defects/detect-defects.ts';
-export type { ClaimedDefect, DefectEvidence } from './defects/evidence-of-defects.ts';
+export type {
+  ClaimedDefect,
+  ClaimedExtent,
+  DefectEvidence,
+  DrawnExtent,
+} from './defects/evidence-of-defects.ts';
 export type { Evidence } from './evidence.ts';
 export type { FactKey, FactValue, JobFacts } from './facts.ts';
 export { facts, isFactValue } from './facts.ts';

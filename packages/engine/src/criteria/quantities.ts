@@ -1,3 +1,4 @@
+import { defectSignQuantities } from './quantities/defect-signs.ts';
 import { drainageQuantities } from './quantities/drainage.ts';
 import { equipmentQuantities } from './quantities/equipment.ts';
 import { groundAndSiteQuantities } from './quantities/ground-and-site.ts';
@@ -15,12 +16,13 @@ const entries = {
   ...equipmentQuantities,
   ...woodAndEnvelopeQuantities,
   ...soilGasQuantities,
+  ...defectSignQuantities,
 };
 
-/** Name of a quantity that criteria judge. */
+/** Name of a quantity that criteria or proofs of defects judge. */
 export type QuantityKey = keyof typeof entries;
 
-/** Every quantity that a criterion can ask for, by key. */
+/** Every quantity that a criterion or the proof of a defect can ask for, by key. */
 export const quantities: Readonly<Record<QuantityKey, Quantity>> = Object.fromEntries(
   Object.entries<QuantityEntry>(entries).map(([key, entry]) => [key, { key, ...entry }]),
 ) as Record<QuantityKey, Quantity>;

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Proof } from '../../src/criteria/defects/proof.ts';
+import { defectRules } from '../../src/criteria/defects/rules.ts';
 import {
   adopt,
   baseCatalogue,
@@ -6,6 +8,7 @@ import {
   cautions,
   criteria,
   criteriaSources,
+  defects,
   findQuantity,
   overlays,
   quantities,
@@ -109,7 +112,7 @@ describe('the catalogue', () => {
   });
 
   test('words are American', () => {
-    const text = JSON.stringify([everywhere, quantities, cautions, overlays]);
+    const text = JSON.stringify([everywhere, quantities, cautions, overlays, defects, defectRules]);
     expect(text).not.toMatch(
       /\b(mould|vapour|grey|colour|odour|fibre|metre|litre|licence|neighbour|centre|aluminium|louvre|draught|kerb|storey)/i,
     );
@@ -145,8 +148,16 @@ describe('the quantities', () => {
     for (const { key, unit } of all) if (ending[unit]) expect(key).toMatch(ending[unit]);
   });
 
-  test('each is judged somewhere', () => {
+  test('each is judged somewhere, by a criterion or the proof of a defect', () => {
     const used = new Set<string>(everywhere.map(({ quantity }) => quantity));
+    const look = (proof: Proof): void => {
+      if ('quantity' in proof) used.add(proof.quantity);
+      if ('parts' in proof) proof.parts.forEach(look);
+    };
+    for (const { proofs, also = [], hints = [], worse = [] } of Object.values(defectRules)) {
+      for (const proof of [...proofs, ...also, ...hints]) look(proof);
+      for (const { when } of worse) if ('by' in when) look(when);
+    }
     expect(all.map(({ key }) => key).filter((key) => !used.has(key))).toEqual([]);
   });
 

@@ -1,6 +1,7 @@
-import { findQuantity } from '../quantities.ts';
 import type { Aggravation, Defect, Severity } from './defect.ts';
-import type { ClaimedDefect, DefectEvidence } from './evidence-of-defects.ts';
+import { type ClaimedDefect, claimedExtents, type DefectEvidence } from './evidence-of-defects.ts';
+import { lookAt, type SortedJob } from './look-at-proof.ts';
+import type { DefectRules } from './proof.ts';
 
 /** How grave a defect is here, and why. */
 export interface GradedDefect {
@@ -13,76 +14,81 @@ export interface GradedDefect {
 const WET_WOOD = 0.2;
 /** A fault on more than this share of its length or count is widespread (common practice, no source). */
 const WIDESPREAD = 0.25;
-/** Fewer items than this say nothing about how widespread a fault is. */
+/** A share of fewer items than this says nothing about how widespread a fault is. */
 const ENOUGH_ITEMS = 4;
 
 const percent = (share: number) => `${Math.round(share * 100)} %`;
 
-function largestMeasured({ samples }: DefectEvidence, quantity: string): number | undefined {
-  const values = samples.flatMap((s) =>
-    s.quantity === quantity && s.assumed !== true && typeof s.value === 'number' ? [s.value] : [],
+/** The largest value that is sure: measured, less its doubt. */
+function surelyReached({ sorted }: SortedJob, quantity: string): number {
+  return sorted(quantity).measured.reduce(
+    (most, { value, uncertainty = 0 }) =>
+      typeof value === 'number' ? Math.max(most, value - uncertainty) : most,
+    Number.NEGATIVE_INFINITY,
   );
-  return values.length === 0 ? undefined : Math.max(...values);
-}
-
-function shareOf(claims: readonly ClaimedDefect[]): number | undefined {
-  const shares = claims.flatMap(({ measured }) =>
-    measured !== undefined &&
-    typeof measured.value === 'number' &&
-    findQuantity(measured.quantity)?.unit === 'fraction'
-      ? [measured.value]
-      : [],
-  );
-  return shares.length === 0 ? undefined : Math.max(...shares);
-}
-
-function aggravation(
-  kind: Aggravation,
-  evidence: DefectEvidence,
-  claims: readonly ClaimedDefect[],
-  items: { readonly failing: number; readonly seen: number },
-): string | undefined {
-  if (kind === 'wet-wood') {
-    const wettest = largestMeasured(evidence, 'woodMoistureContent') ?? 0;
-    return wettest >= WET_WOOD ? `wood was measured at ${percent(wettest)}` : undefined;
-  }
-  if (kind === 'standing-water') {
-    return (largestMeasured(evidence, 'standingWaterDepthM') ?? 0) > 0
-      ? 'water was measured standing'
-      : undefined;
-  }
-  const share = items.seen >= ENOUGH_ITEMS ? items.failing / items.seen : shareOf(claims);
-  return share !== undefined && share > WIDESPREAD
-    ? `${percent(share)} of what was looked at has it`
-    : undefined;
 }
 
 /**
- * The grade of a defect: that of the catalogue, one step more where something that was measured makes it worse, 4 at most.
- * What nobody measured never raises it.
+ * Share of the length, area or count that has the fault, of what the plan holds: what nobody looked at counts as sound, so
+ * that a missing look never makes the share larger. Undefined where the plan does not say how much there is.
+ * @param failing number of items that were shown to have it
+ */
+export function shareOfFault(
+  { key, bill }: Defect,
+  evidence: Pick<DefectEvidence, 'extents' | 'drawn'>,
+  claims: readonly ClaimedDefect[],
+  failing: number,
+): number | undefined {
+  const shares = [...claimedExtents(claims, 'fraction')];
+  for (const { defect, amount, whole } of evidence.drawn ?? []) {
+    if (defect === key && whole !== undefined && whole > 0) shares.push(amount / whole);
+  }
+  if (bill.by === 'items' && evidence.extents[bill.of] >= ENOUGH_ITEMS) {
+    shares.push(failing / evidence.extents[bill.of]);
+  }
+  return shares.length === 0 ? undefined : Math.min(1, Math.max(...shares));
+}
+
+function aggravation(kind: Aggravation, job: SortedJob, share: number | undefined): string | undefined {
+  if (kind === 'wet-wood') {
+    const wettest = surelyReached(job, 'woodMoistureContent');
+    return wettest >= WET_WOOD ? `wood was measured at ${percent(wettest)} or more` : undefined;
+  }
+  if (kind === 'standing-water') {
+    const stands = surelyReached(job, 'standingWaterDepthM') > 0 || job.evidence.facts.standingWater === true;
+    return stands ? 'water was seen standing' : undefined;
+  }
+  return share !== undefined && share > WIDESPREAD ? `${percent(share)} of it has the fault` : undefined;
+}
+
+/**
+ * The grade of a defect: that of the catalogue or the higher one that its rules name for what was shown, and one step more
+ * where wood is wet, water stands or the fault is widespread; 4 at most. What nobody measured never raises it.
+ * @param share of length, area or count that has the fault; see `shareOfFault`
  */
 export function gradeDefect(
   defect: Defect,
-  evidence: DefectEvidence,
-  claims: readonly ClaimedDefect[],
-  items: { readonly failing: number; readonly seen: number },
+  rules: DefectRules,
+  job: SortedJob,
+  share: number | undefined,
 ): GradedDefect {
   const because = [defect.gradedBecause];
   if (defect.severity === 0) return { severity: 0, because };
-  const { heavyAbove } = defect;
-  const reasons = defect.aggravatedBy.flatMap((kind) => aggravation(kind, evidence, claims, items) ?? []);
-  if (heavyAbove !== undefined) {
-    const claimed = claims.flatMap(({ measured }) =>
-      measured?.quantity === heavyAbove.quantity && typeof measured.value === 'number'
-        ? [measured.value]
-        : [],
-    );
-    const largest = Math.max(largestMeasured(evidence, heavyAbove.quantity) ?? 0, ...claimed);
-    if (largest > heavyAbove.value) reasons.push(heavyAbove.because);
+  let severity: Severity = defect.severity;
+  let byShare = false;
+  for (const worse of rules.worse ?? []) {
+    if (worse.severity <= severity) continue;
+    const holds =
+      'shareAbove' in worse.when
+        ? share !== undefined && share > worse.when.shareAbove
+        : lookAt(worse.when, job).outcome === 'shows';
+    if (!holds) continue;
+    severity = worse.severity;
+    because.push(worse.because);
+    byShare ||= 'shareAbove' in worse.when;
   }
-  const raised = reasons.length > 0 && defect.severity < 4;
-  return {
-    severity: (raised ? defect.severity + 1 : defect.severity) as Severity,
-    because: raised ? [...because, ...reasons] : because,
-  };
+  const kinds = defect.aggravatedBy.filter((kind) => !(byShare && kind === 'widespread'));
+  const reasons = kinds.flatMap((kind) => aggravation(kind, job, share) ?? []);
+  if (reasons.length === 0 || severity >= 4) return { severity, because };
+  return { severity: (severity + 1) as Severity, because: [...because, ...reasons] };
 }

@@ -59,12 +59,6 @@ export interface Defect {
   readonly quantity?: QuantityKey;
   /** Ids of the criteria that it breaks; a number without a letter stands for all its parts. */
   readonly criteria: readonly string[];
-  /** Those of them whose breach alone shows it; all of them where this is left out. */
-  readonly shownBy?: readonly string[];
-  /** Key of the graver defect that takes its place where both are shown. */
-  readonly yieldsTo?: string;
-  /** It counts a step more where a measured value lies above this. */
-  readonly heavyAbove?: { readonly quantity: QuantityKey; readonly value: number; readonly because: string };
   /** Probable causes, in words. */
   readonly causes: readonly string[];
   /** Keys of defects that bring it about. */

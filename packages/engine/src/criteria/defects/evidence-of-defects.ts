@@ -1,18 +1,39 @@
+import { compareInterval } from '../compare.ts';
+import type { ItemsToCover } from '../coverage.ts';
 import type { Criterion } from '../criterion.ts';
 import type { Evidence } from '../evidence.ts';
 import type { JobFacts } from '../facts.ts';
-import { judge } from '../judge.ts';
 import type { Judgement } from '../judgement.ts';
+import { findQuantity } from '../quantities.ts';
 import type { BillExtents } from './bill-rule.ts';
+
+/**
+ * What a finding measured: a quantity of the engine, or the extent of the fault itself by the name `lengthM`, `areaM2`,
+ * `volumeM3`, `count` or `share`.
+ */
+export interface ClaimedExtent {
+  readonly quantity: string;
+  readonly value: number | boolean;
+}
 
 /** What a surveyor claimed to have found, as far as the catalogue needs it. */
 export interface ClaimedDefect {
   readonly id: string;
   /** Key of the defect. */
   readonly defect: string;
-  readonly measured?: { readonly quantity: string; readonly value: number | boolean };
+  readonly measured?: ClaimedExtent;
   /** True where a picture, a clip or a reading goes with it. */
   readonly hasProof: boolean;
+}
+
+/** How far a fault goes by the drawing itself: loose meters of edge, seams without tape, bare ground under ducts. */
+export interface DrawnExtent {
+  /** Key of the defect. */
+  readonly defect: string;
+  /** In the unit of the defect's bill: m, m² or a count. */
+  readonly amount: number;
+  /** What it is a part of, same unit, where the drawing says. */
+  readonly whole?: number;
 }
 
 /** Everything that is known of a space when its defects are looked for. */
@@ -21,29 +42,58 @@ export interface DefectEvidence {
   readonly judgements: readonly Judgement[];
   readonly samples: readonly Evidence[];
   readonly facts: JobFacts;
+  /** Items that each need a look before a defect of them is refuted. */
+  readonly items?: ItemsToCover;
   readonly claims: readonly ClaimedDefect[];
   readonly extents: BillExtents;
+  readonly drawn?: readonly DrawnExtent[];
 }
 
-/** True for a criterion that an id of a defect stands for: itself, or a part of the rule of that number. */
-export function isNamedBy(criterionId: string, id: string): boolean {
-  return criterionId === id || criterionId.replace(/[a-z]$/, '') === id;
+/** Items of the plan that have a fault, and those that were looked at and have not. */
+export interface ItemsSeen {
+  readonly failing: readonly string[];
+  readonly passing: readonly string[];
 }
 
-/** Items, each judged alone by one criterion: those that fail, and those that pass. */
-export function itemsJudged(
-  criterion: Criterion,
-  { samples, facts }: Pick<DefectEvidence, 'samples' | 'facts'>,
-): { readonly failing: readonly string[]; readonly passing: readonly string[] } {
-  const failing = new Set<string>();
-  const passing = new Set<string>();
-  const single: Criterion = { ...criterion, sampling: { atLeast: 1, combine: 'each' } };
-  for (const sample of samples) {
-    if (sample.quantity !== criterion.quantity || sample.item === undefined || sample.assumed) continue;
-    const { verdict } = judge(single, [sample], facts);
-    if (verdict === 'not-met') failing.add(sample.item);
-    else if (verdict === 'met') passing.add(sample.item);
+/** Whether one sample alone meets a criterion; undefined where its doubt leaves that open. */
+function meets(criterion: Criterion, { value, uncertainty = 0 }: Evidence): boolean | undefined {
+  if (typeof value === 'boolean') return value === (criterion.comparison === 'yes');
+  const outcome = compareInterval(criterion, value - uncertainty, value + uncertainty);
+  return outcome === 'straddle' ? undefined : outcome === 'pass';
+}
+
+/** Items, each judged alone by one criterion. */
+export function itemsJudged(criterion: Criterion, measured: readonly Evidence[]): ItemsSeen {
+  const failing: string[] = [];
+  const passing: string[] = [];
+  for (const sample of measured) {
+    if (sample.item === undefined) continue;
+    const met = meets(criterion, sample);
+    if (met !== undefined) (met ? passing : failing).push(sample.item);
   }
-  for (const item of failing) passing.delete(item);
-  return { failing: [...failing].sort(), passing: [...passing].sort() };
+  return { failing, passing };
+}
+
+const EXTENT_NAMES = {
+  m: 'lengthM',
+  'm²': 'areaM2',
+  'm³': 'volumeM3',
+  count: 'count',
+  fraction: 'share',
+} as const;
+/** Quantities of the engine that are the extent of a fault themselves; others of the same unit are widths and heights. */
+const EXTENTS: ReadonlySet<string> = new Set(['moldAreaM2', 'exposedEarthFraction', 'rimAndFloorHolesM2']);
+
+/** Extents that claims measured, in one unit. */
+export function claimedExtents(
+  claims: readonly ClaimedDefect[],
+  unit: keyof typeof EXTENT_NAMES,
+): readonly number[] {
+  return claims.flatMap(({ measured }) => {
+    if (measured === undefined || typeof measured.value !== 'number' || !(measured.value >= 0)) return [];
+    const { quantity, value } = measured;
+    if (unit === 'fraction' && value > 1) return [];
+    const isExtent = quantity === EXTENT_NAMES[unit];
+    return isExtent || (EXTENTS.has(quantity) && findQuantity(quantity)?.unit === unit) ? [value] : [];
+  });
 }

@@ -25,7 +25,6 @@ export const insulation = defectsOf(
         es: 'Quítelo y embólselo; aísle los muros, o vuelva a poner cuando esté seco.',
       },
       criteria: ['ISR-01', 'ISR-02', 'FOM-06'],
-      shownBy: ['ISR-01'],
       causes: ['wind', 'summer vapor from outdoors'],
       causedBy: ['sweating-ducts', 'standing-water'],
       consequences: ['holds water against the wood', 'beds for rodents'],

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Proof } from '../../../src/criteria/defects/proof.ts';
+import { defectRules } from '../../../src/criteria/defects/rules.ts';
 import { criteria } from '../../../src/index.ts';
 
 const { defects, defectOf, cautions, findQuantity, REPAIR_ORDER } = criteria;
@@ -42,6 +44,26 @@ describe('the catalogue of defects', () => {
         ).toContain(defect.caution);
       }
       expect(REPAIR_ORDER).toContain(defect.step);
+    }
+  });
+
+  it('proves by criteria that exist, and grades only upward', () => {
+    const ids = new Set(criteria.criteria.map((c) => c.id));
+    const check = (proof: Proof): void => {
+      if (proof.by === 'criterion') expect(ids.has(proof.id), proof.id).toBe(true);
+      if (proof.by === 'all') proof.parts.forEach(check);
+      if (proof.by !== 'number' && proof.by !== 'answer') return;
+      const unit = findQuantity(proof.quantity)?.unit;
+      expect(unit === 'yes-no', proof.quantity).toBe(proof.by === 'answer');
+    };
+    for (const { key, severity } of defects) {
+      const { proofs, also = [], hints = [], worse = [] } = defectRules[key];
+      expect(proofs.length, key).toBeGreaterThan(0);
+      for (const proof of [...proofs, ...also, ...hints]) check(proof);
+      for (const one of worse) {
+        expect(one.severity, key).toBeGreaterThan(severity);
+        if ('by' in one.when) check(one.when);
+      }
     }
   });
 
