@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Rich, textOf } from '../../src/document/blocks.ts';
 import { reportDocument } from '../../src/document/report.ts';
+import { ENGLISH_CHAIN_WORDS } from '../../src/drawing/chain/chain-words.ts';
 import { demo } from '../jobs.ts';
 
 function sectionOf(name: string) {
@@ -15,7 +16,9 @@ const text = (cell: readonly Rich[]) => cell.map(textOf).join(' | ');
 describe.each(['neglected-vented', 'doubted-liner'])('why it is so, %s', (name) => {
   const { causes, section } = sectionOf(name);
   const tables = section.blocks.filter((b) => b.kind === 'table');
-  const rows = tables.flatMap((t) => (t.columns[0].title === 'No.' ? t.rows : []));
+  const rows = tables
+    .flatMap((t) => (t.columns[0].title === 'No.' ? t.rows : []))
+    .filter((row) => text(row[0]) !== '\u2013');
 
   test('stands once for every arrow of the drawing, in its order', () => {
     const numbers = causes.arrows.flatMap((a) => (a.number === undefined ? [] : [String(a.number)]));
@@ -42,6 +45,24 @@ describe.each(['neglected-vented', 'doubted-liner'])('why it is so, %s', (name) 
     const first = next?.rows[0] ?? [];
     expect(text(first[0])).toContain(causes.next[0].title);
     expect(first[2].length).toBe(causes.next[0].outcomes.length + 1);
+  });
+
+  test('names every explanation of a finding, those too light to draw and what is not listed included', () => {
+    for (const { key, title } of causes.observations) {
+      const table = tables.find((t) => t.caption.startsWith(`What explains it: ${title}.`));
+      const last = text(table?.rows.at(-1)?.[3] ?? []);
+      for (const arrow of causes.arrows) {
+        if (arrow.to !== key || arrow.number !== undefined) continue;
+        expect(last, key).toContain(ENGLISH_CHAIN_WORDS.nodes[arrow.from].toLowerCase());
+      }
+      expect(last, key).toContain('something not listed');
+    }
+  });
+
+  test('prints no more digits than the figures bear', () => {
+    expect(tables.flatMap((t) => t.rows.map((row) => row.map(text).join(' '))).join(' ')).not.toMatch(
+      /\d\.\d{3,}/,
+    );
   });
 
   test('prints no gaps of the program', () => {

@@ -22,12 +22,19 @@ export function evidenceTitle(e: CauseEvidenceShown, say: Words, language: Setti
   return language === 'es' ? (SIGN_SPANISH[sign]?.[0] ?? e.title) : e.title;
 }
 
+/** A number with no more digits than its doubt leaves. */
+function valueText(value: number, unit: string, system: Settings['units']): string {
+  if (unit !== 'fraction') return typeset(measureText(value, unit, system));
+  const percents = 100 * value;
+  return typeset(`${Number(Math.abs(percents) >= 1 ? percents.toPrecision(2) : percents.toFixed(2))}%`);
+}
+
 /** What it showed; nothing where the title says it all. */
 export function evidenceValue(e: CauseEvidenceShown, say: Words, system: Settings['units']): string {
   if (e.basis === 'seen') return say(e.value === true ? 'wasFound' : 'wasNotFound');
   if (e.value === undefined) return '';
   if (typeof e.value === 'boolean') return say(e.value ? 'yes' : 'no');
-  return typeset(measureText(e.value, e.unit ?? '', system));
+  return valueText(e.value, e.unit ?? '', system);
 }
 
 /** How much it counts. */
@@ -58,7 +65,7 @@ export function outcomeText(
     share: shareText(weight),
   };
   if (outcome.answer !== undefined) return say(outcome.answer ? 'ifYes' : 'ifNo', lead);
-  const value = (v: number) => typeset(measureText(v, n.unit, system));
+  const value = (v: number) => valueText(v, n.unit, system);
   if (outcome.from === undefined) return say('ifBelow', { ...lead, value: value(outcome.below ?? 0) });
   if (outcome.below === undefined) return say('ifFrom', { ...lead, value: value(outcome.from) });
   return say('ifBetween', { ...lead, low: value(outcome.from), high: value(outcome.below) });

@@ -2,6 +2,7 @@ import type {
   Assessment,
   CauseArrow,
   CauseEvidenceShown,
+  CauseObservation,
   CausesAssessment,
   NextMeasurementShown,
 } from '@undercroft/assessment';
@@ -12,7 +13,7 @@ import { ENGLISH_CHAIN_WORDS } from '../../drawing/chain/chain-words.ts';
 import { percent } from '../../drawing/chain/percent.ts';
 import { day } from '../../words/dates.ts';
 import { ISO_DAY, PROVENANCE_TAGS, plain } from '../../words/names.ts';
-import { evidenceText, measureText } from '../../words/quantities.ts';
+import { evidenceText, measureText, typeset } from '../../words/quantities.ts';
 import {
   type Block,
   type Cell,
@@ -36,12 +37,20 @@ function timesText({ times, says }: CauseEvidenceShown): string {
   return `${rounded} times ${says === 'for' ? 'likelier' : 'less likely'}`;
 }
 
+/** A value with no more digits than its doubt leaves. */
+function valueText(value: number | boolean, unit: string): string {
+  if (typeof value === 'number' && unit === 'fraction') {
+    const percents = 100 * value;
+    return typeset(`${Number(Math.abs(percents) >= 1 ? percents.toPrecision(2) : percents.toFixed(2))}%`);
+  }
+  if (typeof value === 'number' && unit === 'kg/day') return measureText(value, unit, '', 2);
+  return evidenceText(value, unit, '');
+}
+
 /** One piece of evidence: what it showed, how much it counts, and the criteria that were judged on it. */
 function evidenceLine(e: CauseEvidenceShown): Rich {
   const value =
-    e.value === undefined || e.basis === 'seen'
-      ? ''
-      : `: ${plain(e.unit === 'kg/day' ? measureText(e.value as number, e.unit, '', 2) : evidenceText(e.value, e.unit ?? '', ''))}`;
+    e.value === undefined || e.basis === 'seen' ? '' : `: ${plain(valueText(e.value, e.unit ?? ''))}`;
   const found = e.basis === 'seen' ? (e.value === true ? ' was found' : ' was looked for and not found') : '';
   const criteria = e.criteria.length === 0 ? '' : ` (${e.criteria.join(', ')})`;
   return [
@@ -62,13 +71,28 @@ function evidenceCell(arrow: CauseArrow, byId: ReadonlyMap<string, CauseEvidence
   return lines.length === 0 ? [why, [soft('Nothing was shown for or against it.')]] : [why, ...lines];
 }
 
+/** In place of the number of an arrow, for what is not drawn. */
+const NOT_DRAWN = '\u2013';
+
+/** Explanations that are too light to draw, those that something speaks against named so. */
+function lighter(of: CausesAssessment, key: string, unlisted: number): string {
+  const small = of.arrows.filter((a) => a.to === key && a.number === undefined);
+  const told = small.map((a) => {
+    const standing =
+      a.standing === 'not-shown' ? ', not shown' : a.contradicts.length > 0 ? ', spoken against' : '';
+    return `${titleOf(a.from).toLowerCase()} ${percent(a.weight)}${standing}`;
+  });
+  return `${[...told, `something not listed ${percent(unlisted)}`].join('; ')}.`;
+}
+
 /** Explanations of one finding that are drawn, with their evidence. */
 function findingTable(
   of: CausesAssessment,
-  key: string,
+  { key, unlisted }: CauseObservation,
   byId: ReadonlyMap<string, CauseEvidenceShown>,
 ): Table {
   const drawn = of.arrows.filter((a) => a.to === key && a.number !== undefined);
+  const rest = 1 - drawn.reduce((sum, a) => sum + a.weight, 0);
   return {
     kind: 'table',
     caption: `What explains it: ${titleOf(key)}. The number is that of the arrow.`,
@@ -78,32 +102,28 @@ function findingTable(
       { title: 'Share', weight: 9, align: 'end' },
       { title: 'Why, and what speaks for and against it', weight: 62 },
     ],
-    rows: drawn.map((a) => [
-      cell(figure(String(a.number))),
-      cell(strong(titleOf(a.from))),
-      cell(figure(percent(a.weight))),
-      evidenceCell(a, byId),
-    ]),
+    rows: [
+      ...drawn.map((a) => [
+        cell(figure(String(a.number))),
+        cell(strong(titleOf(a.from))),
+        cell(figure(percent(a.weight))),
+        evidenceCell(a, byId),
+      ]),
+      [
+        cell(soft(NOT_DRAWN)),
+        cell(soft('Less likely')),
+        cell(figure(percent(Math.max(0, rest)))),
+        cell(soft(lighter(of, key, unlisted))),
+      ],
+    ],
   };
-}
-
-/** Explanations that are too light to draw, in one sentence, those that something speaks against named so. */
-function lighter(of: CausesAssessment, key: string, unlisted: number): string {
-  const small = of.arrows.filter((a) => a.to === key && a.number === undefined);
-  const told = small.map((a) => {
-    const standing =
-      a.standing === 'not-shown' ? ', not shown' : a.contradicts.length > 0 ? ', spoken against' : '';
-    return `${titleOf(a.from).toLowerCase()} ${percent(a.weight)}${standing}`;
-  });
-  return `Less likely: ${[...told, `something not listed ${percent(unlisted)}`].join('; ')}.`;
 }
 
 function findingBlocks(of: CausesAssessment, byId: ReadonlyMap<string, CauseEvidenceShown>): Block[] {
   return of.observations.flatMap((o): Block[] => [
     heading(3, o.title, `causes-${o.key}`),
     paragraph(plain(o.because)),
-    findingTable(of, o.key, byId),
-    paragraph(lighter(of, o.key, o.unlisted), 'note'),
+    findingTable(of, o, byId),
   ]);
 }
 
@@ -136,7 +156,7 @@ function consequenceBlocks(of: CausesAssessment): Block[] {
 /** An outcome in words, e.g. "yes", "below 3 ft", "from 0.05 to 0.1". */
 function outcomeWords({ unit }: NextMeasurementShown, o: NextMeasurementShown['outcomes'][number]): string {
   if (o.answer !== undefined) return o.answer ? 'Yes' : 'No';
-  const value = (v: number) => plain(measureText(v, unit, '', 2));
+  const value = (v: number) => plain(unit === 'fraction' ? valueText(v, unit) : measureText(v, unit, '', 2));
   if (o.from === undefined) return o.below === undefined ? 'Any value' : `Below ${value(o.below)}`;
   return o.below === undefined ? `From ${value(o.from)} up` : `${value(o.from)} to ${value(o.below)}`;
 }
