@@ -23,12 +23,14 @@ import { useScene } from './use-scene.ts';
 import {
   fitted,
   keepingInView,
+  type Margins,
   moved,
   type Room,
   type Span,
   type Spot,
   spanOf,
   toPlan,
+  USUAL_MARGINS,
   type Viewport,
   zoomedAbout,
 } from './viewport.ts';
@@ -78,6 +80,12 @@ const FIRST_SPAN: Span = { leftM: 0, rightM: 12, bottomM: 0, topM: 9 };
 /** How near to a thing a finger or pointer must come [px]. */
 const reach = () => (matchMedia('(pointer: coarse)').matches ? 30 : 12);
 
+/** In less than this share of the height a plan is not shown whole. */
+const CRAMPED = 0.7;
+
+/** Margins that differ by less are the same [px]. */
+const SAME_MARGIN = 8;
+
 /** Zoomed by one press, moved by one key [px]. */
 const STEP = { zoom: 1.4, pan: 48 } as const;
 
@@ -112,6 +120,9 @@ export function PlanView(props: PlanViewProps) {
   const viewport = useRef<Viewport | null>(null);
   const room = useRef<Room>({ width: 0, height: 0 });
   const untouched = useRef(true);
+  const margins = useRef(USUAL_MARGINS);
+  /** The room in which the whole plan was last shown. */
+  const fittedIn = useRef<Room>({ width: 0, height: 0 });
   const [scale, setScale] = useState<number | null>(null);
   const walls = wallsOf(view.job);
   const readings = result.assessment?.readings ?? NO_READINGS;
@@ -119,8 +130,9 @@ export function PlanView(props: PlanViewProps) {
   const { scene, failed } = useScene(view.job, readings, scale, text, layers);
   const ghost = useRef<Ghost | null>(null);
 
-  const wanted = useRef({ props, span: FIRST_SPAN, scale });
-  wanted.current = { props, span: span ?? spanOf(walls?.corners ?? []) ?? FIRST_SPAN, scale };
+  const walled = spanOf(walls?.corners ?? []);
+  const wanted = useRef({ props, span: FIRST_SPAN, walls: walled, scale });
+  wanted.current = { props, span: span ?? walled ?? FIRST_SPAN, walls: walled, scale };
 
   const actions = useMemo(() => {
     const apply = () => {
@@ -143,7 +155,8 @@ export function PlanView(props: PlanViewProps) {
     const fit = () => {
       if (room.current.width === 0) return;
       untouched.current = true;
-      set(fitted(wanted.current.span, room.current));
+      fittedIn.current = room.current;
+      set(fitted(wanted.current.span, room.current, margins.current));
       rest();
     };
     const change = (how: (now: Viewport) => Viewport) => {
@@ -171,7 +184,9 @@ export function PlanView(props: PlanViewProps) {
       const before = room.current;
       room.current = { width: element.clientWidth, height: element.clientHeight };
       if (room.current.width === 0) return;
-      if (viewport.current === null || untouched.current) {
+      // A sheet that takes much of the room for a while leaves the scale as it is.
+      const isCramped = room.current.height < CRAMPED * fittedIn.current.height;
+      if (viewport.current === null || (untouched.current && !isCramped)) {
         actions.fit();
       } else {
         const by = {
@@ -217,6 +232,24 @@ export function PlanView(props: PlanViewProps) {
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: whatever has been rendered is put where it belongs
   useLayoutEffect(actions.apply, [actions, scale, gridM]);
+
+  // The drawing tells how much room it takes around the walls.
+  useLayoutEffect(() => {
+    const { walls: span } = wanted.current;
+    if (scene === null || span === null || wanted.current.props.span !== undefined) return;
+    const { originPx: zero, pxPerM } = scene;
+    const now: Margins = {
+      left: zero.x + span.leftM * pxPerM,
+      right: scene.widthPx - zero.x - span.rightM * pxPerM,
+      top: zero.y - span.topM * pxPerM,
+      bottom: scene.heightPx - zero.y + span.bottomM * pxPerM,
+    };
+    const before = margins.current;
+    const sides = ['left', 'right', 'top', 'bottom'] as const;
+    if (sides.every((side) => Math.abs(now[side] - before[side]) < SAME_MARGIN)) return;
+    margins.current = now;
+    if (untouched.current && room.current.height >= fittedIn.current.height) actions.fit();
+  }, [actions, scene]);
 
   // A new drawing shows at its place what was dragged there.
   // biome-ignore lint/correctness/useExhaustiveDependencies: each drawing ends it

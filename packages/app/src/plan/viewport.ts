@@ -19,8 +19,16 @@ export interface Viewport extends Spot {
 /** Scales between which a plan can be looked at [px per meter]: a whole street, and a pier that fills a phone. */
 const SCALES = { least: 4, most: 800 } as const;
 
-/** Room that dimension lines and lettering need around the walls [px]. */
-const MARGIN = 54;
+/** Room that dimension lines, lettering and open doors need around the walls [px]. */
+export interface Margins {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Of a plan that is not drawn yet. */
+export const USUAL_MARGINS: Margins = { left: 54, right: 54, top: 54, bottom: 54 };
 
 export const toScreen = (view: Viewport, { xM, yM }: Point): Spot => ({
   x: view.x + xM * view.pxPerM,
@@ -66,18 +74,24 @@ export function spanOf(points: readonly Point[]): Span | null {
   };
 }
 
-/** The viewport that shows a span as large as the room allows, in its middle. */
-export function fitted(span: Span, room: Room): Viewport {
-  const within = (size: number) => size - 2 * Math.min(MARGIN, size / 5);
-  const inside = { width: within(room.width), height: within(room.height) };
+/** The viewport that shows a span as large as the room allows, in its middle; in little room with less around it. */
+export function fitted(span: Span, room: Room, margins: Margins = USUAL_MARGINS): Viewport {
+  const across = Math.min(1, (room.width * 0.4) / (margins.left + margins.right));
+  const down = Math.min(1, (room.height * 0.4) / (margins.top + margins.bottom));
+  const left = margins.left * across;
+  const top = margins.top * down;
+  const inside = {
+    width: room.width - left - margins.right * across,
+    height: room.height - top - margins.bottom * down,
+  };
   const width = Math.max(span.rightM - span.leftM, 0.5);
   const height = Math.max(span.topM - span.bottomM, 0.5);
   const wanted = Math.min(inside.width / width, inside.height / height);
   const pxPerM = Math.min(SCALES.most, Math.max(SCALES.least, wanted));
   return {
     pxPerM,
-    x: room.width / 2 - ((span.leftM + span.rightM) / 2) * pxPerM,
-    y: room.height / 2 + ((span.bottomM + span.topM) / 2) * pxPerM,
+    x: left + inside.width / 2 - ((span.leftM + span.rightM) / 2) * pxPerM,
+    y: top + inside.height / 2 + ((span.bottomM + span.topM) / 2) * pxPerM,
   };
 }
 
