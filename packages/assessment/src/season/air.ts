@@ -59,6 +59,16 @@ export function airFacts(
 /** Networks by what they were made of, so that cases that share their air share its solutions. */
 export type NetworkCache = Map<string, airflow.CrawlNetwork>;
 
+/** So many networks are kept: those of one job and of the change before. */
+const KEPT = 8;
+const kept: NetworkCache = new Map();
+
+/** Networks that were made last, for the cases of the next assessment too. */
+export function keptNetworks(): NetworkCache {
+  for (const oldest of [...kept.keys()].slice(0, Math.max(0, kept.size - KEPT))) kept.delete(oldest);
+  return kept;
+}
+
 /** The pressure network of a space, from the cache where the same one was made before. */
 export function airNetwork(
   state: SpaceState,
@@ -74,6 +84,8 @@ export function airNetwork(
   );
   const key = JSON.stringify([facts, chosen]);
   const made = cache.get(key) ?? airflow.crawlNetwork(facts, chosen);
+  // The newest stand at the end.
+  cache.delete(key);
   cache.set(key, made);
   return made;
 }

@@ -3,7 +3,7 @@ import type { SurveyedJob } from '@undercroft/record';
 import { Assumptions } from '../assumptions.ts';
 import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
-import { airNetwork } from './air.ts';
+import { airNetwork, keptNetworks } from './air.ts';
 import { chancesOf } from './chances.ts';
 import { designDay } from './design-day.ts';
 import { floorAir } from './floor-air.ts';
@@ -97,7 +97,7 @@ export function assessSeason(
 
   tell(0);
   const site = seasonSite(chosen, request.seed);
-  const shared: CaseGround = { space, site, networks: new Map() };
+  const shared: CaseGround = { space, site, networks: keptNetworks() };
   const later = new Assumptions();
   const { found, sized } = foundAndSized(job, repairs, shared, assumptions, later);
   tell(2);

@@ -6,6 +6,9 @@ const KEPT = 16;
 /** Years that were run last, by what they were run with. */
 const ran = new WeakMap<season.SeasonWeather, Map<string, season.SeasonResult>>();
 
+/** Air flows of networks that were met before. */
+const flows: season.FlowTables = new WeakMap();
+
 /** Everything of a case but its name. JSON has no infinity, and two cases that differ in one are not the same. */
 function keyOf({ name: _, ...space }: season.SeasonCase): string {
   return JSON.stringify(space, (__, value: unknown) =>
@@ -29,7 +32,7 @@ export function yearsOf(
   keys.forEach((key, i) => {
     if (!kept.has(key)) missing.set(key, cases[i]);
   });
-  const results = season.runSeason([...missing.values()], weather, { hourly: true });
+  const results = season.runSeason([...missing.values()], weather, { hourly: true, flows });
   [...missing.keys()].forEach((key, i) => {
     kept.set(key, results[i]);
   });

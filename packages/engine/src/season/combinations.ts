@@ -75,7 +75,7 @@ export function runCombinations(
 ): RepairCombinations {
   checkRepairs(repairs);
   const prepared = prepareWeather(weather);
-  const tables: FlowTables = new Map();
+  const tables: FlowTables = new WeakMap();
   const n = repairs.length;
   const complete = n <= COMPLETE_UP_TO;
   const sets = new Map<string, RepairSet>();

@@ -31,5 +31,6 @@ export type {
 export type { SeasonMold, SeasonMonth, SeasonResult } from './season-result.ts';
 export { seasonSources } from './sources.ts';
 export type { SpaceState } from './state.ts';
+export type { FlowTables } from './step-drive.ts';
 export type { Influence, Spread, UncertainSeason, UncertaintyOptions, Unknown } from './uncertainty.ts';
 export { runUncertainty, usualUnknowns } from './uncertainty.ts';

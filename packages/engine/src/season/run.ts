@@ -21,6 +21,8 @@ export interface SeasonOptions {
   readonly stepsPerHour?: number;
   /** Also return the state that the reported year began with; default false. */
   readonly keepStart?: boolean;
+  /** Flows of networks that were worked out before, for calls that meet the same network objects again. */
+  readonly flows?: FlowTables;
 }
 
 /**
@@ -36,7 +38,7 @@ export function runSeason(
   options: SeasonOptions = {},
 ): SeasonResult[] {
   const prepared = prepareWeather(weather);
-  const tables: FlowTables = new Map();
+  const tables = options.flows ?? new WeakMap();
   return cases.map((source) => runCase(source, prepared, tables, options));
 }
 

@@ -35,8 +35,8 @@ export interface DriveRules {
   readonly failing: Uint8Array | undefined;
 }
 
-/** Flow tables by network and house temperature, shared by the cases of one call. */
-export type FlowTables = Map<unknown, FlowTable[]>;
+/** Flow tables by network, each for one temperature of the house. They go when their network goes. */
+export type FlowTables = WeakMap<object, FlowTable[]>;
 
 export function createDriveRules(
   source: SeasonCase,

@@ -93,12 +93,10 @@ export function runUncertainty(
   const days = new Float64Array(count);
   const energy = new Float64Array(count);
   const water = new Float64Array(count);
-  // Flow tables are shared while the network stays the same, and forgotten when an unknown changes it.
-  let tables: FlowTables = new Map();
+  const tables: FlowTables = new WeakMap();
   let unsettled = 0;
   for (let i = 0; i < count; i++) {
     const drawn = unknowns.reduce((before, u, k) => u.apply(before, drawnValue(u, sample[k]![i]!)), space);
-    if (tables.size > 1) tables = new Map();
     const result = runCase(drawn, prepared[weatherOf[i]!]!, tables, {});
     humidity[i] = result.highestDayRelativeHumidity;
     mold[i] = result.peakMoldIndex;
