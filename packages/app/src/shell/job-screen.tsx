@@ -52,7 +52,7 @@ export default function JobScreen({ id, question, place }: JobScreenProps) {
 
 function Job({ openJob, question, place }: Omit<JobScreenProps, 'id'> & { readonly openJob: OpenJob }) {
   const view = useJobView(openJob);
-  const result = useAssessment(view);
+  const result = useAssessment(view, question === 'proof');
   const isDesk = useIsDesk();
   const props: QuestionProps = { openJob, view, result, place };
   const Frame = isDesk ? DeskFrame : PhoneFrame;

@@ -27,6 +27,8 @@ export interface WeatherFile {
 export interface AssessRequest {
   readonly job: Job;
   readonly weather: WeatherFile | null;
+  /** Whether what the pictures show is worked out as well. */
+  readonly coverage?: boolean;
 }
 
 /** What of a year is drawn by the day or by the hour. */

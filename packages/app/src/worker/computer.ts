@@ -46,7 +46,7 @@ const series = new Answers<readonly YearSeries[]>(6);
 export function assessJob(request: AssessRequest, version: number): Promise<AssessmentOutcome> {
   const key = stateKey(request, version);
   fullRuns.overtake(request.job.id, key);
-  return quick.get(key, () => askQuick(request));
+  return quick.get(`${key}:${request.coverage === true}`, () => askQuick(request));
 }
 
 /** The same with each repair alone and the failures: what follows once there is time. Throws as `assessJob`. */

@@ -65,14 +65,18 @@ function stateOf(answer: AssessmentOutcome | null, busy: boolean): AssessmentSta
     : { assessment: null, busy, reason: answer.reason };
 }
 
+const withCoverage = (request: AssessRequest, version: number) =>
+  assessJob({ ...request, coverage: true }, version);
+
 /**
  * The assessment of an open job with walls, with its year as found and with all repairs, computed in the worker, always
  * of the newest state.
+ * @param coverage whether what the pictures show is worked out as well, which takes longer
  */
-export function useAssessment(view: JobView): AssessmentState {
+export function useAssessment(view: JobView, coverage: boolean): AssessmentState {
   const request = useRequest(view);
   const waiting = request === null && view.job !== null && isSurveyed(view.job);
-  const { answer, busy } = useNewest(view, request, assessJob, failedOutcome);
+  const { answer, busy } = useNewest(view, request, coverage ? withCoverage : assessJob, failedOutcome);
   return stateOf(answer, busy || waiting);
 }
 

@@ -30,16 +30,16 @@ function outcomeOf(make: () => AssessmentOutcome): AssessmentOutcome {
 }
 
 const compute: Compute = {
-  async assess({ job, weather }, depth, progress) {
+  async assess({ job, weather, coverage = false }, depth, progress) {
     const year = await weatherYear(weather);
     const told = progress === undefined ? {} : { progress: nowAndThen(progress) };
-    return outcomeOf(() => ({ ok: true, assessment: assess(job, year, { season: depth, ...told }) }));
+    return outcomeOf(() => ({ ok: true, assessment: assess(job, year, { season: depth, coverage, ...told }) }));
   },
   async yearSeries({ job, weather }, span) {
     const year = await weatherYear(weather);
     const years: HourlyYear[] = [];
     const hours = (given: readonly HourlyYear[]) => years.push(...given);
-    outcomeOf(() => ({ ok: true, assessment: assess(job, year, { season: 'quick', hours }) }));
+    outcomeOf(() => ({ ok: true, assessment: assess(job, year, { season: 'quick', coverage: false, hours }) }));
     const { seriesOf } = await import('./year-series.ts');
     return seriesOf(years, span);
   },
