@@ -7,7 +7,7 @@ import { tabChannel } from './jobs/channel.ts';
 import { JobsContext } from './jobs/hooks.ts';
 import { Jobs } from './jobs/jobs.ts';
 import { Notice } from './parts/notice.tsx';
-import { currentSettings, startSettings } from './settings/settings.ts';
+import { currentSettings, startSettings, surveyorName } from './settings/settings.ts';
 import { App } from './shell/app.tsx';
 import { shellTexts } from './shell/shell-texts.ts';
 import { startOffline } from './shell/update.ts';
@@ -19,16 +19,12 @@ import { sayIn } from './text/texts.ts';
 startSettings();
 const root = createRoot(document.getElementById('root') as HTMLElement);
 
-/** Who stands in entries of a person who has not given a name. */
-const NAMELESS = 'Surveyor';
-
 async function start(): Promise<void> {
   const storage = await openIndexedDbStorage('undercroft', () => location.reload());
-  const who = () => currentSettings().name.trim() || NAMELESS;
   const jobs = new Jobs({
     storage,
     channel: tabChannel('undercroft'),
-    authors: authors(await writerName(storage), who),
+    authors: authors(await writerName(storage), surveyorName),
   });
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void jobs.refresh();

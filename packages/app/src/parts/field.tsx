@@ -8,6 +8,7 @@ interface FieldProps {
   /** Enter was pressed. */
   readonly onDone?: () => void;
   readonly onLeave?: () => void;
+  readonly onEnter?: () => void;
   readonly type?: 'text' | 'search';
   readonly hint?: ReactNode;
   readonly problem?: string | undefined;
@@ -17,7 +18,18 @@ interface FieldProps {
 
 /** One line of text with its label above, where a thumb does not hide it. */
 export function Field(props: FieldProps) {
-  const { label, value, onChange, onDone, onLeave, type = 'text', hint, problem, keyboard = 'text' } = props;
+  const {
+    label,
+    value,
+    onChange,
+    onDone,
+    onLeave,
+    onEnter,
+    type = 'text',
+    hint,
+    problem,
+    keyboard = 'text',
+  } = props;
   const id = useId();
   const notes = problem ?? hint;
   return (
@@ -33,6 +45,7 @@ export function Field(props: FieldProps) {
         {...(notes === undefined ? {} : { 'aria-describedby': `${id}-notes` })}
         onChange={(event) => onChange(event.target.value)}
         onBlur={onLeave}
+        onFocus={onEnter}
         onKeyDown={(event) => {
           if (event.key === 'Enter' && onDone !== undefined) {
             event.preventDefault();

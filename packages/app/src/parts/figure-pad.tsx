@@ -9,6 +9,7 @@ import { Field } from './field.tsx';
 import { FRACTIONS, METRIC_UNITS, pressKey } from './pad-keys.ts';
 import { padTexts } from './pad-texts.ts';
 import './figure-pad.css';
+import './number-pad.css';
 
 interface FigurePadProps {
   readonly label: string;
@@ -21,23 +22,30 @@ interface FigurePadProps {
   readonly last?: string | undefined;
   /** Says in which unit a number without one is; without it such a number is asked about. */
   readonly bareUnit?: 'ft' | 'in' | 'm' | 'cm' | 'mm';
+  /** True where it may lie below zero: a minus stands before the length. */
+  readonly signed?: boolean;
+  /** True within a form that has a button of its own. */
+  readonly embedded?: boolean;
 }
 
 /**
  * The pad for lengths: three columns of keys for a gloved thumb, with feet, inches and fractions of a tape, or metric
  * units. What is typed is read back at once; what could mean two things is asked about. A keyboard and pasting work too.
  */
-export function FigurePad({ label, typed, onType, onDone, last, bareUnit }: FigurePadProps) {
+export function FigurePad(props: FigurePadProps) {
+  const { label, typed, onType, onDone, last, bareUnit, signed = false, embedded = false } = props;
   const say = useTexts(padTexts);
   const common = useTexts(commonTexts);
   const { units: system, language } = useSettings();
   const [fractions, setFractions] = useState(false);
-  const read = units.parseLength(typed, bareUnit);
+  const isMinus = signed && typed.startsWith('-');
+  const size = isMinus ? typed.slice(1) : typed;
+  const read = units.parseLength(size, bareUnit);
   const done = () => {
-    if (read.ok) onDone({ nm: read.nanometers, typed });
+    if (read.ok) onDone({ nm: isMinus ? -read.nanometers : read.nanometers, typed });
   };
   const press = (key: string) => {
-    onType(pressKey(typed, key));
+    onType(`${isMinus ? '-' : ''}${pressKey(size, key)}`);
     setFractions(false);
   };
   const us = system === 'us';
@@ -47,9 +55,16 @@ export function FigurePad({ label, typed, onType, onDone, last, bareUnit }: Figu
   const problem = language === 'en' && !read.ok ? `${read.problem}. ${read.hint}` : say('notRead');
   return (
     <div className="pad">
-      <Field label={label} value={typed} onChange={onType} onDone={done} keyboard="none" />
+      <div className="pad-head">
+        <Field label={label} value={typed} onChange={onType} onDone={done} keyboard="none" />
+        {last !== undefined && (
+          <Key className="pad-key" onPress={() => onType(last)}>
+            {say('repeatThis', { last })}
+          </Key>
+        )}
+      </div>
       <output className="pad-reading figure">
-        {read.ok ? read.reading : typed === '' ? say('typeOne') : problem}
+        {read.ok ? `${isMinus ? '−' : ''}${read.reading}` : typed === '' ? say('typeOne') : problem}
       </output>
       <div className="pad-keys">
         {keys.map((key) => (
@@ -66,20 +81,26 @@ export function FigurePad({ label, typed, onType, onDone, last, bareUnit }: Figu
             {fractions ? '1 2 3' : '½ ¼ ⅛'}
           </Key>
         )}
-        <Key
-          className="pad-key"
-          isDisabled={last === undefined}
-          onPress={() => last !== undefined && onType(last)}
-        >
-          {last === undefined ? say('repeat') : say('repeatThis', { last })}
-        </Key>
         <Key className="pad-key" aria-label={say('back')} onPress={() => press('back')}>
           ⌫
         </Key>
+        {!embedded && (
+          <Button look="main" isDisabled={!read.ok} onPress={done}>
+            {common('done')}
+          </Button>
+        )}
       </div>
-      <Button look="main" wide isDisabled={!read.ok} onPress={done}>
-        {common('done')}
-      </Button>
+      {signed && (
+        <div className="pad-row">
+          <Key
+            className="pad-key"
+            aria-label={say('sign')}
+            onPress={() => onType(isMinus ? size : `-${size}`)}
+          >
+            ±
+          </Key>
+        </div>
+      )}
     </div>
   );
 }

@@ -9,6 +9,8 @@ export const padTexts = texts(
     repeat: 'Repeat last',
     repeatThis: 'Repeat {last}',
     back: 'Take the last one back',
+    sign: 'Above or below zero',
+    notNumber: 'This is not read as a number.',
   },
   {
     typeOne: 'Escriba una medida',
@@ -18,5 +20,7 @@ export const padTexts = texts(
     repeat: 'Repetir la última',
     repeatThis: 'Repetir {last}',
     back: 'Borrar lo último',
+    sign: 'Sobre o bajo cero',
+    notNumber: 'No se entiende el número.',
   },
 );

@@ -82,6 +82,14 @@ export function currentSettings(): Settings {
   return settings;
 }
 
+/** Who stands in entries of a person who has not given a name. */
+const NAMELESS = 'Surveyor';
+
+/** The name of the person who works with this device, as it stands in the record. */
+export function surveyorName(): string {
+  return settings.name.trim() || NAMELESS;
+}
+
 /** Changes some settings, here and in the other tabs, and keeps them where the browser lets us. */
 export function changeSettings(changes: Partial<Settings>): void {
   const next = { ...settings, ...changes };

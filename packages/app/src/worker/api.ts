@@ -1,4 +1,13 @@
-import type { Assessment } from '@undercroft/assessment';
+import type {
+  Assessment,
+  DraftReading,
+  FallOfSpots,
+  LevelSheet,
+  missingOf,
+  ReadingMeaning,
+  ValueAgainstCriterion,
+  Wanted,
+} from '@undercroft/assessment';
 import type { calculators } from '@undercroft/engine';
 import type { Job } from '@undercroft/record';
 
@@ -62,6 +71,14 @@ export type WeatherReading =
     }
   | { readonly ok: false; readonly problems: readonly string[] };
 
+/** What a reading says while it is typed, or why it can be none; `band` is the key of a stretch of wood moisture. */
+export type DraftMeaning =
+  | { readonly ok: true; readonly meaning: ReadingMeaning; readonly band?: string }
+  | { readonly ok: false; readonly reason: string };
+
+/** What of an assessment tells what is missing; null while there is none. */
+export type ShownSoFar = Parameters<typeof missingOf>[1];
+
 export interface PlanDrawingOptions {
   readonly widthPx: number;
   readonly ground: 'under' | 'daylight' | 'paper';
@@ -79,6 +96,16 @@ export interface Compute {
   yearSeries(request: AssessRequest, span: SeriesSpan): Promise<readonly YearSeries[]>;
   readWeather(file: Blob, name: string): Promise<WeatherReading>;
   planSvg(job: Job, assessment: Assessment, options: PlanDrawingOptions): Promise<string>;
+  /** What a reading says that is not in the record yet. */
+  meaningOf(job: Job, draft: DraftReading): Promise<DraftMeaning>;
+  againstCriteria(
+    job: Job,
+    quantity: string,
+    value: number | boolean,
+  ): Promise<readonly ValueAgainstCriterion[]>;
+  levelSheet(job: Job): Promise<LevelSheet>;
+  fall(sheet: LevelSheet, fromId: string, toId: string): Promise<FallOfSpots | null>;
+  missing(job: Job, shown: ShownSoFar): Promise<readonly Wanted[]>;
   calculatorForms(): Promise<readonly CalculatorForm[]>;
   calculate(name: string, inputs: calculators.RawInputs): Promise<calculators.CalculatorRun>;
 }

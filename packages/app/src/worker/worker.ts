@@ -2,6 +2,7 @@ import { assess, type HourlyYear, JobError } from '@undercroft/assessment';
 import { EngineError } from '@undercroft/engine';
 import { expose } from 'comlink';
 import type { AssessmentOutcome, Compute } from './api.ts';
+import { survey } from './survey.ts';
 import { readWeather, weatherYear } from './weather.ts';
 
 /** Progress is told this often [ms]. */
@@ -30,16 +31,23 @@ function outcomeOf(make: () => AssessmentOutcome): AssessmentOutcome {
 }
 
 const compute: Compute = {
+  ...survey,
   async assess({ job, weather, coverage = false }, depth, progress) {
     const year = await weatherYear(weather);
     const told = progress === undefined ? {} : { progress: nowAndThen(progress) };
-    return outcomeOf(() => ({ ok: true, assessment: assess(job, year, { season: depth, coverage, ...told }) }));
+    return outcomeOf(() => ({
+      ok: true,
+      assessment: assess(job, year, { season: depth, coverage, ...told }),
+    }));
   },
   async yearSeries({ job, weather }, span) {
     const year = await weatherYear(weather);
     const years: HourlyYear[] = [];
     const hours = (given: readonly HourlyYear[]) => years.push(...given);
-    outcomeOf(() => ({ ok: true, assessment: assess(job, year, { season: 'quick', coverage: false, hours }) }));
+    outcomeOf(() => ({
+      ok: true,
+      assessment: assess(job, year, { season: 'quick', coverage: false, hours }),
+    }));
     const { seriesOf } = await import('./year-series.ts');
     return seriesOf(years, span);
   },

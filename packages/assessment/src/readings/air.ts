@@ -47,18 +47,23 @@ function crawlSentence(state: psychrometrics.AirState): string {
   return `Anything colder than ${temperatureWords(state.dewPointC)} is wet in this air; left like this, ${atWood}.`;
 }
 
+/** Humidity of this air once it has the temperature of the space; above 1 it drops water there. */
+function humidityAt(crawlC: number, state: psychrometrics.AirState, pressurePa: number): number {
+  const saturated = psychrometrics.saturationPressurePa(crawlC);
+  return state.vaporPressurePa >= saturated
+    ? state.vaporPressurePa / saturated
+    : psychrometrics.relativeHumidityFromHumidityRatio(crawlC, state.humidityRatio, pressurePa);
+}
+
 function outsideSentence(
   state: psychrometrics.AirState,
   crawlC: number | undefined,
-  pressurePa: number,
+  there: number | undefined,
 ): string {
   const grams = `${(1000 * state.humidityRatio).toFixed(1)} g of water per kg of air`;
-  if (crawlC === undefined) return `It holds ${grams}.`;
-  const saturated = psychrometrics.saturationPressurePa(crawlC);
-  if (state.vaporPressurePa >= saturated) {
+  if (crawlC === undefined || there === undefined) return `It holds ${grams}.`;
+  if (there >= 1)
     return `It holds ${grams}: cooled to the ${temperatureWords(crawlC)} of the space it drops water.`;
-  }
-  const there = psychrometrics.relativeHumidityFromHumidityRatio(crawlC, state.humidityRatio, pressurePa);
   return `It holds ${grams}: at the ${temperatureWords(crawlC)} of the space that is ${percentWords(there)} RH.`;
 }
 
@@ -70,6 +75,7 @@ export function airMeaning(
 ): ReadingMeaning {
   const state = stateOf(reading, pressurePa);
   const inCrawl = reading.where === 'crawl';
+  const there = inCrawl || crawlC === undefined ? undefined : humidityAt(crawlC, state, pressurePa);
   const level = state.relativeHumidity >= ALARM ? 'alarm' : state.relativeHumidity > WATCH ? 'watch' : 'fine';
   const name = { crawl: 'Air of the space', outdoor: 'Outdoor air', house: 'House air' }[reading.where];
   return {
@@ -80,7 +86,7 @@ export function airMeaning(
     when: reading.when,
     who: reading.who,
     shown: `${name}: ${temperatureWords(reading.temperatureC)}, ${percentWords(reading.relativeHumidity)} RH`,
-    means: inCrawl ? crawlSentence(state) : outsideSentence(state, crawlC, pressurePa),
+    means: inCrawl ? crawlSentence(state) : outsideSentence(state, crawlC, there),
     state: inCrawl ? level : 'fine',
     figures: {
       temperatureC: state.temperatureC,
@@ -88,6 +94,7 @@ export function airMeaning(
       dewPointC: state.dewPointC,
       humidityRatio: state.humidityRatio,
       vaporPressurePa: state.vaporPressurePa,
+      ...(there === undefined ? {} : { humidityInSpace: there }),
     },
     notices: [],
   };

@@ -7,6 +7,7 @@ import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import type { QuestionProps } from '../../shell/question.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
+import { MeasureTool } from '../measure/measure-tool.tsx';
 import { Criterion } from './criterion.tsx';
 import { faultsTexts } from './faults-texts.ts';
 import { ReadingList } from './reading-list.tsx';
@@ -43,6 +44,10 @@ export function Answer({ view, result, place }: QuestionProps) {
       ))}
     </div>
   );
+}
+
+export function Tools(props: QuestionProps) {
+  return <MeasureTool {...props} />;
 }
 
 /** So many stand there at once; a phone under the house should not build two hundred. */

@@ -1,0 +1,31 @@
+import { fallOfSpots, levelSheet, meaningOf, missingOf, valueAgainstCriteria } from '@undercroft/assessment';
+import { EngineError, wood } from '@undercroft/engine';
+import type { Compute } from './api.ts';
+
+/** What a survey asks while somebody measures. */
+export const survey: Pick<Compute, 'meaningOf' | 'againstCriteria' | 'levelSheet' | 'fall' | 'missing'> = {
+  async meaningOf(job, draft) {
+    try {
+      const meaning = meaningOf(job, draft);
+      const { moistureContent } = meaning.figures;
+      return draft.kind === 'wood'
+        ? { ok: true, meaning, band: wood.woodBand(moistureContent).key }
+        : { ok: true, meaning };
+    } catch (error) {
+      if (error instanceof EngineError) return { ok: false, reason: error.message };
+      throw error;
+    }
+  },
+  async againstCriteria(job, quantity, value) {
+    return valueAgainstCriteria(job, quantity, value);
+  },
+  async levelSheet(job) {
+    return levelSheet(job);
+  },
+  async fall(sheet, fromId, toId) {
+    return fallOfSpots(sheet, fromId, toId);
+  },
+  async missing(job, shown) {
+    return missingOf(job, shown);
+  },
+};
