@@ -240,7 +240,7 @@ export function causes(_job: Job, { causes: of }: Assessment): Section {
         kind: 'figure',
         id: 'causes-chain',
         caption:
-          'From causes on the left to what may follow on the right. An arrow is as wide as its share among the explanations of what it points at; its number leads to its evidence below. The share in the box of a cause is its share in all that was found.',
+          'Causes first, on the left or at the top, then what was found, then what may follow. An arrow is as wide as its share among the explanations of what it points at; its number leads to its evidence below. The share in the box of a cause is its share in all that was found.',
         placement: 'sheet',
         onScreen: (room) => chainDrawing(of, room, ENGLISH_CHAIN_WORDS),
         onPaper: (room) => chainDrawing(of, room, ENGLISH_CHAIN_WORDS),

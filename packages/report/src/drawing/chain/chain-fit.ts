@@ -8,7 +8,7 @@ import { percent } from './percent.ts';
 /** Narrowest and widest box, in units of lettering. */
 const BOX = { least: 56, most: 104 } as const;
 /** Room between columns, where arrows, numbers and shares stand. */
-const GAP = { least: 40, most: 74 } as const;
+const GAP = { least: 46, most: 74 } as const;
 /** The same where a single finding is drawn in little room. */
 const NARROW = { box: 46, gap: 30 } as const;
 /** Height of a line in a box. */

@@ -115,7 +115,10 @@ function along(points: readonly Spot[], share: number): Spot {
 }
 
 /** Where on its arrow a number may stand, best first. */
-const PLACES = [0.42, 0.55, 0.3, 0.68, 0.2, 0.8, 0.12, 0.88];
+const PLACES = [0.42, 0.5, 0.34, 0.58, 0.27, 0.66, 0.2, 0.75];
+
+/** What it costs to stand at the next best place, in covered area of a square unit of lettering. */
+const LESS_GOOD = 5;
 
 /** Number of an arrow in a ring, with its share behind, on the arrow where it covers least. */
 export function label(l: ChainLine, points: readonly Spot[], unit: number, places: LabelPlaces): Item[] {
@@ -123,13 +126,15 @@ export function label(l: ChainLine, points: readonly Spot[], unit: number, place
   const ring = 4.9 * unit;
   const wide = share === '' ? 0 : textWidth(share, 7 * unit) + 3 * unit;
   const spots = PLACES.map((p) => along(points, p));
+  const clear = 2 * unit;
   const boxAt = (spot: Spot) => ({
-    left: spot.x - ring,
-    right: spot.x + ring + wide,
+    left: spot.x - ring - clear,
+    right: spot.x + ring + wide + clear,
     top: spot.y - ring,
     bottom: spot.y + ring,
   });
-  const best = spots.reduce((a, b) => (places.covered(boxAt(b)) < places.covered(boxAt(a)) - 0.5 ? b : a));
+  const costs = spots.map((spot, i) => places.covered(boxAt(spot)) + i * LESS_GOOD * unit * unit);
+  const best = spots[costs.indexOf(Math.min(...costs))];
   const taken = boxAt(best);
   places.take(taken);
   const middle = best.y + 2.4 * unit;
@@ -140,8 +145,8 @@ export function label(l: ChainLine, points: readonly Spot[], unit: number, place
           area(
             [
               { x: best.x, y: best.y - 4.2 * unit },
-              { x: taken.right + 1 * unit, y: best.y - 4.2 * unit },
-              { x: taken.right + 1 * unit, y: best.y + 4.2 * unit },
+              { x: taken.right - 1 * unit, y: best.y - 4.2 * unit },
+              { x: taken.right - 1 * unit, y: best.y + 4.2 * unit },
               { x: best.x, y: best.y + 4.2 * unit },
             ],
             { fill: 'sheet' },
