@@ -31,8 +31,10 @@ export type {
   NextMeasurementShown,
   NextOutcome,
 } from './causes/causes-assessment.ts';
+export { compassWord } from './coverage/compass.ts';
 export type {
   CoverageAssessment,
+  FromWall,
   HiddenItem,
   InteriorWallShown,
   LineShown,
@@ -52,8 +54,6 @@ export type {
   CrawlStop,
 } from './coverage/crawl-plan.ts';
 export { crawlPlanOf, crawlPlanWith } from './coverage/crawl-plan.ts';
-export type { FromWall } from './coverage/from-walls.ts';
-export { compassWord } from './coverage/proof-words.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';
 export type { FallOfSpots, LeveledSetup, LeveledSpot, LevelSheet } from './levels.ts';

@@ -1,6 +1,5 @@
 import type { Notice } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
-import type { FromWall } from './from-walls.ts';
 
 /** A photo or clip that shows part of the space. */
 export interface PictureShown {
@@ -50,6 +49,14 @@ export interface HiddenItem {
   readonly kind: string;
   readonly id: string;
   readonly name: string;
+}
+
+/** How far a place is from a wall, by tape. */
+export interface FromWall {
+  readonly wallId: string;
+  /** For people: `north wall`. */
+  readonly name: string;
+  readonly distanceM: number;
 }
 
 /** A part of the floor that no picture shows. */

@@ -1,14 +1,7 @@
 import type { Point } from '@undercroft/record';
 import type { GeometryResult } from '../assessment.ts';
+import type { FromWall } from './coverage-assessment.ts';
 import type { NameOf } from './names.ts';
-
-/** How far a place is from a wall, by tape. */
-export interface FromWall {
-  readonly wallId: string;
-  /** For people: `north wall`. */
-  readonly name: string;
-  readonly distanceM: number;
-}
 
 type Walls = Pick<GeometryResult, 'edges'>;
 

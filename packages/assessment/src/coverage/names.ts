@@ -1,6 +1,6 @@
 import type { SurveyedJob } from '@undercroft/record';
 import type { GeometryResult } from '../assessment.ts';
-import { compassWord } from './proof-words.ts';
+import { compassWord } from './compass.ts';
 
 /** What a thing of the plan is called where people read it, by its kind and id. */
 export type NameOf = (kind: string, id: string) => string;

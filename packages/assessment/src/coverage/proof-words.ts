@@ -1,11 +1,5 @@
+import { compassWord } from './compass.ts';
 import type { MissingPart, ProofShown } from './coverage-assessment.ts';
-
-const COMPASS = ['north', 'northeast', 'east', 'southeast', 'south', 'southwest', 'west', 'northwest'];
-
-/** The name of a direction, to an eighth of a turn: 92° is `east`. */
-export function compassWord(deg: number): string {
-  return COMPASS[Math.round((((deg % 360) + 360) % 360) / 45) % 8];
-}
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
@@ -71,7 +65,9 @@ export function proofWords(
         ? `Nothing on the plan says what ${photoCount === 1 ? 'its picture has' : 'its pictures have'} to show.`
         : 'No picture is named, and nothing on the plan says what one would have to show.';
     case 'proved':
-      return `${whose} show all of it. Whether it is right, someone has to look.`;
+      return proof.of === 'finding'
+        ? `${whose} show the place.`
+        : `${whose} show all of it. Whether it is right, someone has to look.`;
     case 'no-picture': {
       const elsewhere =
         others.length > 0

@@ -1,5 +1,6 @@
 import type {
   CoverageAssessment,
+  FromWall,
   HiddenItem,
   InteriorWallShown,
   LineShown,
@@ -12,7 +13,6 @@ import type {
   SeenThing,
   UnseenPart,
 } from '../coverage/coverage-assessment.ts';
-import type { FromWall } from '../coverage/from-walls.ts';
 import {
   amount,
   count,
