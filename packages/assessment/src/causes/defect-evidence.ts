@@ -27,8 +27,16 @@ function originsOf({ job, samples }: CausesSubject, defect: DefectKnown): Origin
   return [...claims, ...measured];
 }
 
-/** Defects that were shown, claimed or contradicted, as evidence on the explanations that they speak for. */
-export function defectEvidence(subject: CausesSubject): DefectEvidenceItem[] {
+/**
+ * Defects that were shown, claimed or contradicted, as evidence on the explanations that they speak for. A defect that was
+ * shown by a measurement says nothing beside the sign that weighs this measurement itself.
+ * @param signs evidence of the signs that were taken
+ */
+export function defectEvidence(
+  subject: CausesSubject,
+  signs: readonly causes.CauseEvidence[],
+): DefectEvidenceItem[] {
+  const weighed = new Set(signs.map((s) => `${s.group} ${s.explains}`));
   const found = new Map(subject.defects?.map((d) => [d.key, d]));
   return causes.defectSigns.flatMap(({ defect: key, explains, of, group }) => {
     const defect = found.get(key);
@@ -36,6 +44,7 @@ export function defectEvidence(subject: CausesSubject): DefectEvidenceItem[] {
     const origins = originsOf(subject, defect);
     if (origins.length === 0) return [];
     const state = defect.state as keyof typeof causes.DEFECT_TIMES;
+    if (state === 'shown' && weighed.has(`${group} ${explains}`)) return [];
     const times = causes.DEFECT_TIMES[state];
     const id = `defect-${key}:${explains}`;
     return [

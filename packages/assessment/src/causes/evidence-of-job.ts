@@ -62,8 +62,8 @@ export function evidenceOfJob(subject: CausesSubject, values: ReadonlyMap<string
     shown.set(one.id, one);
   };
   ofSigns(subject, values, add);
+  for (const { item, shown: one } of defectEvidence(subject, [...items])) add(item, one);
   for (const { item, shown: one } of balanceEvidence(subject)) add(item, one);
-  for (const { item, shown: one } of defectEvidence(subject)) add(item, one);
   return { items, shown };
 }
 

@@ -233,15 +233,19 @@ describe('evidence', () => {
 
   it('turns the explanation when the survey had found the ground outside in order', () => {
     const causes = causesOf(
-      jobOf('neglected-vented', ({ readings }) => {
-        for (const o of readings?.observations ?? []) {
+      jobOf('neglected-vented', (job) => {
+        for (const o of job.readings?.observations ?? []) {
           if (o.quantity === 'outsideGradeFallRatio') o.value = 0.06;
           if (o.quantity === 'roofWaterDischargeM') o.value = 3;
         }
+        job.findings = job.findings?.filter((f) => f.defect !== 'outside-water-let-in');
       }),
     );
     const rain = arrowsTo(causes, 'free-water').find((a) => a.from === 'surface-water');
-    expect(rain?.standing).toBe('contradicted');
+    expect(['contradicted', 'disputed']).toContain(rain?.standing);
+    expect(rain?.contradicts).toEqual(
+      expect.arrayContaining(['grade-falls-away:surface-water', 'spout-distance:surface-water']),
+    );
     expect(leader(causes, 'free-water')).not.toBe('surface-water');
   });
 

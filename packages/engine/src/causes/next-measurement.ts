@@ -1,6 +1,6 @@
 import type { CauseChain, EffectResult, RootShare } from './chain.ts';
 import type { CauseKey } from './node.ts';
-import { outcomeChances, type SignOutcome } from './outcome-model.ts';
+import { type OutcomeChances, outcomeChances, type SignOutcome } from './outcome-model.ts';
 import type { Sign } from './sign.ts';
 import { entropyBits } from './weigh.ts';
 
@@ -33,8 +33,7 @@ interface Foreseen {
 }
 
 /** Chance of each outcome and the weights after it. */
-function foresee(effect: EffectResult, sign: Sign): Foreseen[] {
-  const chances = outcomeChances(sign.model);
+function foresee(effect: EffectResult, chances: OutcomeChances): Foreseen[] {
   const before = weightsOf(effect);
   const likely = [...effect.rivals.map((r) => chances.of(r.from)), chances.otherwise];
   return chances.outcomes.map((_, o) => {
@@ -49,19 +48,24 @@ function foresee(effect: EffectResult, sign: Sign): Foreseen[] {
  * has the same chances under all explanations. Taken on the weights as they stand, without the caps on evidence.
  *
  * Source: D. V. Lindley, On a Measure of the Information Provided by an Experiment, 1956.
+ * @param chances of the sign's outcomes, where they are worked out already
  */
-export function expectedGainBits(effect: EffectResult, sign: Sign): number {
+export function expectedGainBits(
+  effect: EffectResult,
+  sign: Sign,
+  chances: OutcomeChances = outcomeChances(sign.model),
+): number {
   if (sign.of !== undefined && !sign.of.includes(effect.node)) return 0;
   if (!effect.rivals.some((r) => r.from in sign.model.tells)) return 0;
   let after = 0;
-  for (const { chance, weights } of foresee(effect, sign)) after += chance * entropyBits(weights);
+  for (const { chance, weights } of foresee(effect, chances)) after += chance * entropyBits(weights);
   return Math.max(0, entropyBits(weightsOf(effect)) - after);
 }
 
-function outcomesOf(effect: EffectResult, sign: Sign): OutcomeEffect[] {
-  const { outcomes } = outcomeChances(sign.model);
+function outcomesOf(effect: EffectResult, chances: OutcomeChances): OutcomeEffect[] {
+  const { outcomes } = chances;
   const merged: { outcome: SignOutcome; chance: number; lead: number; weight: number }[] = [];
-  foresee(effect, sign).forEach(({ chance, weights }, o) => {
+  foresee(effect, chances).forEach(({ chance, weights }, o) => {
     const outcome = outcomes[o] as SignOutcome;
     const weight = Math.max(...weights);
     const lead = weights.indexOf(weight);
@@ -97,11 +101,12 @@ const TIE_BITS = 1e-6;
 export function whatToMeasureNext(chain: CauseChain, signs: readonly Sign[]): NextMeasurement[] {
   const seen = chain.effects.filter((effect) => effect.seen);
   const found = signs.flatMap((sign): NextMeasurement[] => {
-    const gains = seen.map((effect) => ({ effect, bits: expectedGainBits(effect, sign) }));
+    const chances = outcomeChances(sign.model);
+    const gains = seen.map((effect) => ({ effect, bits: expectedGainBits(effect, sign, chances) }));
     const gainBits = gains.reduce((sum, gain) => sum + gain.bits, 0);
     if (gainBits < TIE_BITS) return [];
     const { effect } = gains.reduce((best, gain) => (gain.bits > best.bits ? gain : best));
-    return [{ sign, gainBits, effect: effect.node, outcomes: outcomesOf(effect, sign) }];
+    return [{ sign, gainBits, effect: effect.node, outcomes: outcomesOf(effect, chances) }];
   });
   return found.sort((a, b) => {
     return (

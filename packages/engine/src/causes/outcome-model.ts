@@ -157,9 +157,7 @@ export function outcomeChances(model: OutcomeModel): OutcomeChances {
   }
   const edges = normalEdges(model);
   const chances = (mean: number) => normalBands(edges, mean, model.deviation);
-  return {
-    outcomes: bandOutcomes(edges),
-    otherwise: chances(model.otherwise),
-    of: (node) => chances(model.tells[node] ?? model.otherwise),
-  };
+  const otherwise = chances(model.otherwise);
+  const told = new Map(Object.entries(model.tells).map(([node, mean]) => [node, chances(mean)]));
+  return { outcomes: bandOutcomes(edges), otherwise, of: (node) => told.get(node) ?? otherwise };
 }

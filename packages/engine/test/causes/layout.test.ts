@@ -160,6 +160,28 @@ describe('a drawing that leads down', () => {
   });
 });
 
+describe('an order that is known', () => {
+  test('gives the same layout again, and holds for other sizes', () => {
+    fc.assert(
+      fc.property(graph, ({ nodes, links }) => {
+        const first = layoutChain(nodes, links, GAPS);
+        expect(layoutChain(nodes, links, { ...GAPS, order: first.order })).toEqual(first);
+        const wider = nodes.map((n) => ({ ...n, width: n.width + 9, height: n.height * 1.5 }));
+        const again = layoutChain(wider, links, { ...GAPS, order: first.order, direction: 'down' });
+        expect(again.crossings).toBe(first.crossings);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test('of another graph is refused', () => {
+    const nodes = [box('a'), box('b')];
+    const { order } = layoutChain(nodes, [], GAPS);
+    expect(() => layoutChain(nodes, [arrow('a', 'b')], { ...GAPS, order })).toThrow(/order given/);
+    expect(() => layoutChain([...nodes, box('c')], [], { ...GAPS, order })).toThrow(/order given/);
+  });
+});
+
 describe('places kept apart', () => {
   test('by hand: two that want the same place share the shift, a free one stays', () => {
     expect(spacedApart([10, 10, 40], [1, 1, 1], [6, 6])).toEqual([7, 13, 40]);
@@ -174,6 +196,13 @@ describe('what cannot be drawn', () => {
     expect(() => layoutChain(nodes, [arrow('a', 'b'), arrow('b', 'a')], GAPS)).toThrow(/circle/);
     expect(() => layoutChain(nodes, [arrow('a', 'x')], GAPS)).toThrow(/a>x/);
     expect(() => layoutChain(nodes, [], { layerGap: Number.NaN, nodeGap: 1 })).toThrow(/gap between layers/);
-    expect(layoutChain([], [], GAPS)).toEqual({ width: 0, height: 0, boxes: [], arrows: [], crossings: 0 });
+    expect(layoutChain([], [], GAPS)).toEqual({
+      width: 0,
+      height: 0,
+      boxes: [],
+      arrows: [],
+      crossings: 0,
+      order: [],
+    });
   });
 });

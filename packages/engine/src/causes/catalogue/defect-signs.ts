@@ -18,7 +18,8 @@ function linerSigns(...defects: readonly string[]): DefectSign[] {
   return defects.map((defect) => ({
     defect,
     explains: 'open-liner',
-    of: ['humid-air', 'damp-far-end', 'soil-gas'],
+    // Faults all over the liner do not tell its far end from its near one.
+    of: ['humid-air', 'soil-gas'],
     group: 'liner-work',
   }));
 }

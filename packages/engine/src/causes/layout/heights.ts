@@ -4,6 +4,15 @@ import type { Order } from './order.ts';
 /** Pieces between two passing places pull this much harder, so that long arrows run straight. */
 const STRAIGHT = 6;
 
+/** How often the layers are moved toward their neighbors, there and back. */
+const ROUNDS = 6;
+
+/** A slot of a neighboring layer, and how hard it pulls. */
+interface Pull {
+  readonly slot: number;
+  readonly pull: number;
+}
+
 /**
  * Places as near to their wishes as the least gaps between them allow, in the order given: least squares with pooled
  * neighbors.
@@ -46,52 +55,50 @@ export function spacedApart(
  */
 export function slotMiddles(graph: LayeredGraph, order: Order, nodeGap: number): number[] {
   const { slots, pieces } = graph;
+  const passes = (slot: number) => slots[slot]?.node === -1;
+  const gapAfter = (upper: number, lower: number) =>
+    ((slots[upper]?.height ?? 0) + (slots[lower]?.height ?? 0)) / 2 +
+    (passes(upper) && passes(lower) ? nodeGap / 2 : nodeGap);
+  const gaps = order.map((layer) => layer.slice(1).map((slot, i) => gapAfter(layer[i] as number, slot)));
   const middle = new Array<number>(slots.length).fill(0);
-  const gapsOf = (layer: readonly number[]) =>
-    layer.slice(1).map((slot, i) => {
-      const [a, b] = [
-        slots[layer[i] as number] as { height: number; node: number },
-        slots[slot] as { height: number; node: number },
-      ];
-      return (a.height + b.height) / 2 + (a.node < 0 && b.node < 0 ? nodeGap / 2 : nodeGap);
-    });
-  for (const layer of order) {
-    const gaps = gapsOf(layer);
-    const whole = gaps.reduce((a, b) => a + b, 0);
-    let at = -whole / 2;
+  order.forEach((layer, l) => {
+    const own = gaps[l] as readonly number[];
+    let at = -own.reduce((a, b) => a + b, 0) / 2;
     layer.forEach((slot, i) => {
       middle[slot] = at;
-      at += gaps[i] ?? 0;
+      at += own[i] ?? 0;
     });
-  }
-  const neighbors = slots.map(() => [] as { readonly slot: number; readonly pull: number }[]);
+  });
+  const before = slots.map(() => [] as Pull[]);
+  const after = slots.map(() => [] as Pull[]);
   for (const { from, to } of pieces) {
-    const pull = (slots[from]?.node ?? 0) < 0 && (slots[to]?.node ?? 0) < 0 ? STRAIGHT : 1;
-    neighbors[from]?.push({ slot: to, pull });
-    neighbors[to]?.push({ slot: from, pull });
+    const pull = passes(from) && passes(to) ? STRAIGHT : 1;
+    before[to]?.push({ slot: from, pull });
+    after[from]?.push({ slot: to, pull });
   }
-  const settle = (layer: readonly number[], near: (a: number, b: number) => boolean) => {
-    const wishes = layer.map((slot) => {
-      const around = (neighbors[slot] ?? []).filter((n) =>
-        near(graph.layerOf[n.slot] as number, graph.layerOf[slot] as number),
-      );
-      const pull = around.reduce((sum, n) => sum + n.pull, 0);
-      if (pull === 0) return { at: middle[slot] as number, pull: 0.1 };
-      return { at: around.reduce((sum, n) => sum + n.pull * (middle[n.slot] as number), 0) / pull, pull };
-    });
-    const places = spacedApart(
-      wishes.map((w) => w.at),
-      wishes.map((w) => w.pull),
-      gapsOf(layer),
-    );
+  const both = slots.map((_, i) => [...(before[i] as Pull[]), ...(after[i] as Pull[])]);
+  const settle = (l: number, neighbors: readonly (readonly Pull[])[]) => {
+    const layer = order[l] as readonly number[];
+    const wish: number[] = [];
+    const weight: number[] = [];
+    for (const slot of layer) {
+      let [sum, whole] = [0, 0];
+      for (const { slot: other, pull } of neighbors[slot] as readonly Pull[]) {
+        sum += pull * (middle[other] as number);
+        whole += pull;
+      }
+      wish.push(whole === 0 ? (middle[slot] as number) : sum / whole);
+      weight.push(whole === 0 ? 0.1 : whole);
+    }
+    const places = spacedApart(wish, weight, gaps[l] as readonly number[]);
     layer.forEach((slot, i) => {
       middle[slot] = places[i] as number;
     });
   };
-  for (let round = 0; round < 8; round += 1) {
-    for (const layer of order) settle(layer, (other, own) => other < own);
-    for (const layer of [...order].reverse()) settle(layer, (other, own) => other > own);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    for (let l = 0; l < order.length; l += 1) settle(l, before);
+    for (let l = order.length - 1; l >= 0; l -= 1) settle(l, after);
   }
-  for (const layer of order) settle(layer, () => true);
+  for (let l = 0; l < order.length; l += 1) settle(l, both);
   return middle;
 }

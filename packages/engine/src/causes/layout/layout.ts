@@ -1,8 +1,9 @@
+import { EngineError } from '../../numerics/engine-error.ts';
 import { requireRange } from '../../numerics/require-range.ts';
 import type { LayeredGraph, LayoutLink, LayoutNode } from './graph.ts';
 import { slotMiddles } from './heights.ts';
 import { inLayers } from './layers.ts';
-import { crossings, fewCrossings } from './order.ts';
+import { crossings, fewCrossings, isOrderOf, type Order } from './order.ts';
 
 /** A spot of the drawing, x to the right, y down. */
 export interface LayoutSpot {
@@ -36,6 +37,8 @@ export interface Layout {
   readonly arrows: readonly PlacedArrow[];
   /** Pairs of arrow pieces that cross. */
   readonly crossings: number;
+  /** Order of boxes and passing arrows in their layers, to lay out the same graph again in other sizes. */
+  readonly order: Order;
 }
 
 /** Least distances of a layout, in the unit of the boxes, and where it leads. */
@@ -46,6 +49,8 @@ export interface LayoutGaps {
   readonly nodeGap: number;
   /** Where causes lead: to the right (default) or down. */
   readonly direction?: 'right' | 'down';
+  /** Of an earlier layout of the same boxes and arrows in the same sequence, whatever their sizes; it saves most of the time. */
+  readonly order?: Order;
 }
 
 /** Arrows on one side of a box stand this much further apart than they are thick. */
@@ -163,21 +168,26 @@ function turned(layout: Layout): Layout {
  * Draws a directed graph without circles in layers: causes left, what follows from them right, or from top to bottom. Every
  * arrow runs from a layer to a later one; few of them cross; boxes of a layer keep their gap. Pure and repeatable: the
  * same input gives the same drawing.
- * @throws EngineError `bad-input` for arrows in a circle or to boxes that are not there, `out-of-range` for gaps below 0
+ * @throws EngineError `bad-input` for arrows in a circle or to boxes that are not there, an order of another graph,
+ * `out-of-range` for gaps below 0
  */
 export function layoutChain(
   nodes: readonly LayoutNode[],
   links: readonly LayoutLink[],
-  { layerGap, nodeGap, direction = 'right' }: LayoutGaps,
+  { layerGap, nodeGap, direction = 'right', order: known }: LayoutGaps,
 ): Layout {
   if (direction === 'down') {
     const lying = nodes.map((n) => ({ ...n, width: n.height, height: n.width }));
-    return turned(layoutChain(lying, links, { layerGap, nodeGap }));
+    const gaps = { layerGap, nodeGap, ...(known === undefined ? {} : { order: known }) };
+    return turned(layoutChain(lying, links, gaps));
   }
   requireRange('gap between layers', layerGap, 0, 1e6);
   requireRange('gap between boxes', nodeGap, 0, 1e6);
   const graph = inLayers(nodes, links);
-  const order = fewCrossings(graph);
+  if (known !== undefined && !isOrderOf(graph, known)) {
+    throw new EngineError('bad-input', 'the order given is that of other boxes and arrows');
+  }
+  const order = known ?? fewCrossings(graph);
   const raw = slotMiddles(graph, order, nodeGap);
   const edges = graph.slots.map((slot, i) => (raw[i] as number) - slot.height / 2);
   const top = edges.length === 0 ? 0 : Math.min(...edges);
@@ -208,5 +218,6 @@ export function layoutChain(
       ),
     })),
     crossings: crossings(graph, order),
+    order,
   };
 }

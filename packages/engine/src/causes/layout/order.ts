@@ -4,6 +4,16 @@ import type { LayeredGraph, Piece } from './graph.ts';
 /** Slots of each layer from top to bottom. */
 export type Order = readonly (readonly number[])[];
 
+/** True where an order holds every slot of a graph once, each in its layer. */
+export function isOrderOf(graph: LayeredGraph, order: Order): boolean {
+  const seen = new Set(order.flat());
+  if (order.length !== graph.layerCount || order.flat().length !== graph.slots.length) return false;
+  return (
+    seen.size === graph.slots.length &&
+    order.every((layer, l) => layer.every((slot) => graph.layerOf[slot] === l))
+  );
+}
+
 /** Number of pairs of pieces that cross. */
 export function crossings(graph: LayeredGraph, order: Order): number {
   const place = placesOf(graph, order);
@@ -31,14 +41,13 @@ function placesOf(graph: LayeredGraph, order: Order): number[] {
   return place;
 }
 
+/** Slots at the other ends of the pieces of each slot, on one side. */
+type Neighbors = readonly (readonly number[])[];
+
 /** Sorts a layer by the mean place of its neighbors on one side; slots without any stay where they are. */
-function byNeighbors(
-  layer: readonly number[],
-  neighbors: (slot: number) => number[],
-  place: readonly number[],
-): number[] {
+function byNeighbors(layer: readonly number[], neighbors: Neighbors, place: readonly number[]): number[] {
   const wish = layer.map((slot, i) => {
-    const around = neighbors(slot);
+    const around = neighbors[slot] as readonly number[];
     if (around.length === 0) return i;
     return around.reduce((sum, n) => sum + (place[n] as number), 0) / around.length;
   });
@@ -48,21 +57,36 @@ function byNeighbors(
     .map((entry) => entry.slot);
 }
 
-/** Exchanges neighbors of a layer while that takes crossings away. */
-function exchange(graph: LayeredGraph, order: number[][]): void {
+/** Crossings between the pieces of two slots of one layer on one side, the first slot above the second. */
+function crossingsOfTwo(
+  above: readonly number[],
+  below: readonly number[],
+  place: readonly number[],
+): number {
+  let count = 0;
+  for (const a of above) for (const b of below) if ((place[a] as number) > (place[b] as number)) count += 1;
+  return count;
+}
+
+/** Exchanges neighbors of a layer while that takes crossings away. Only pieces of the two that change places can gain. */
+function exchange(order: number[][], sides: readonly Neighbors[], place: number[]): void {
   for (let round = 0; round < 12; round += 1) {
-    let best = crossings(graph, order);
-    const before = best;
+    let better = false;
     for (const layer of order) {
       for (let i = 0; i + 1 < layer.length; i += 1) {
         const [a, b] = [layer[i] as number, layer[i + 1] as number];
+        let gain = 0;
+        for (const side of sides) {
+          const [ofA, ofB] = [side[a] as readonly number[], side[b] as readonly number[]];
+          gain += crossingsOfTwo(ofA, ofB, place) - crossingsOfTwo(ofB, ofA, place);
+        }
+        if (gain <= 0) continue;
         [layer[i], layer[i + 1]] = [b, a];
-        const now = crossings(graph, order);
-        if (now < best) best = now;
-        else [layer[i], layer[i + 1]] = [a, b];
+        [place[a], place[b]] = [i + 1, i];
+        better = true;
       }
     }
-    if (best === before) return;
+    if (!better) return;
   }
 }
 
@@ -90,11 +114,11 @@ function shuffled(order: readonly (readonly number[])[], random: () => number): 
  * Source: Sugiyama, Tagawa, Toda 1981 for the sweeps, Gansner and others 1993 for the exchange (both from memory).
  */
 export function fewCrossings(graph: LayeredGraph): Order {
-  const before = new Map<number, number[]>();
-  const after = new Map<number, number[]>();
+  const before = graph.slots.map(() => [] as number[]);
+  const after = graph.slots.map(() => [] as number[]);
   for (const { from, to } of graph.pieces) {
-    before.set(to, [...(before.get(to) ?? []), from]);
-    after.set(from, [...(after.get(from) ?? []), to]);
+    before[to]?.push(from);
+    after[from]?.push(to);
   }
   const start = Array.from({ length: graph.layerCount }, (_, layer) =>
     graph.slots.map((_, slot) => slot).filter((slot) => graph.layerOf[slot] === layer),
@@ -103,7 +127,7 @@ export function fewCrossings(graph: LayeredGraph): Order {
   let fewest = Number.POSITIVE_INFINITY;
   const keep = (order: readonly (readonly number[])[]) => {
     const tried = order.map((layer) => [...layer]);
-    exchange(graph, tried);
+    exchange(tried, [before, after], placesOf(graph, tried));
     const count = crossings(graph, tried);
     if (count < fewest) [best, fewest] = [tried, count];
   };
@@ -113,18 +137,10 @@ export function fewCrossings(graph: LayeredGraph): Order {
     keep(order);
     for (let sweep = 0; sweep < SWEEPS && fewest > 0; sweep += 1) {
       for (let layer = 1; layer < order.length; layer += 1) {
-        order[layer] = byNeighbors(
-          order[layer] as number[],
-          (slot) => before.get(slot) ?? [],
-          placesOf(graph, order),
-        );
+        order[layer] = byNeighbors(order[layer] as number[], before, placesOf(graph, order));
       }
       for (let layer = order.length - 2; layer >= 0; layer -= 1) {
-        order[layer] = byNeighbors(
-          order[layer] as number[],
-          (slot) => after.get(slot) ?? [],
-          placesOf(graph, order),
-        );
+        order[layer] = byNeighbors(order[layer] as number[], after, placesOf(graph, order));
       }
       keep(order);
     }

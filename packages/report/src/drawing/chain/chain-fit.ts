@@ -50,45 +50,65 @@ export interface LaidOut {
   readonly direction: Direction;
 }
 
-/** The layout in units of lettering, as wide as `room` allows, its boxes no wider than they need. */
-function layOut(
-  parts: ChainParts,
-  words: ChainWords,
-  direction: Direction,
-  room: { readonly width: number; readonly height: number },
-  least: { readonly box: number; readonly gap: number },
-): LaidOut {
+/** Lays the chain out with boxes and gaps of a size. */
+type LayOut = (direction: Direction, width: number, layerGap: number) => LaidOut;
+
+/** How the parts of a chain are laid out. What stands above what is found once: it holds for every size. */
+function layOutOf(parts: ChainParts, words: ChainWords): LayOut {
   const links = parts.lines.map((l) => ({
     id: String(l.number),
     from: l.from,
     to: l.to,
     thickness: l.look === 'may-follow' ? 1.2 : thickness(l.weight),
   }));
-  const laid = (width: number, layerGap: number): LaidOut => {
+  let order: causes.Layout['order'] | undefined;
+  return (direction, width, layerGap) => {
     const boxes = setBoxes(parts, words, width);
     const nodes = boxes.map((b) => ({ id: b.box.key, width: b.width, height: b.height }));
     const gaps = { layerGap, nodeGap: direction === 'right' ? 11 : 12, direction };
-    return { boxes, layout: causes.layoutChain(nodes, links, gaps), direction };
+    const layout = causes.layoutChain(nodes, links, order === undefined ? gaps : { ...gaps, order });
+    order = layout.order;
+    return { boxes, layout, direction };
   };
+}
+
+interface Place {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The layout in units of lettering, as wide as its place allows, its boxes no wider than they need. */
+function inPlace(
+  layOut: LayOut,
+  direction: Direction,
+  room: Place,
+  least: { readonly box: number; readonly gap: number },
+): LaidOut {
   if (direction === 'right') {
-    const first = laid(BOX.most, GAP.most);
+    const first = layOut(direction, BOX.most, GAP.most);
     const columns = 1 + Math.max(0, ...first.layout.boxes.map((b) => b.layer));
     const each = (room.width + GAP.most) / columns;
     if (each >= BOX.most + GAP.most) return first;
     const gap = Math.max(least.gap, Math.min(GAP.most, each * 0.4));
     const width = (room.width - (columns - 1) * gap) / columns;
-    return laid(Math.max(least.box, Math.min(BOX.most, width)), gap);
+    return layOut(direction, Math.max(least.box, Math.min(BOX.most, width)), gap);
   }
   for (let width: number = BOX.most; width > least.box; width -= 6) {
-    const wide = laid(width, GAP_DOWN.least);
+    const wide = layOut(direction, width, GAP_DOWN.least);
     if (wide.layout.width > room.width) continue;
     const rows = Math.max(1, ...wide.layout.boxes.map((b) => b.layer));
     const spare = Number.isFinite(room.height) ? (room.height - wide.layout.height) / rows : GAP_DOWN.most;
     const gap = Math.max(GAP_DOWN.least, Math.min(GAP_DOWN.most, GAP_DOWN.least + spare));
-    return gap === GAP_DOWN.least ? wide : laid(width, gap);
+    return gap === GAP_DOWN.least ? wide : layOut(direction, width, gap);
   }
-  return laid(least.box, GAP_DOWN.least);
+  return layOut(direction, least.box, GAP_DOWN.least);
 }
+
+/** Share of its room that a drawing may take and still fit. */
+const FITS = 1.0001;
+
+/** How closely the largest lettering is searched: to a hundredth. */
+const HALVINGS = 6;
 
 /** On a screen lettering may be this much smaller than asked, where that spares scrolling. */
 const SCREEN_LEAST = 0.85;
@@ -108,20 +128,29 @@ export function fitChain(
   isOne: boolean,
 ): LaidOut & { readonly unit: number } {
   const least = isOne ? NARROW : { box: BOX.least, gap: GAP.least };
+  const layOut = layOutOf(parts, words);
   const wanted = room.textSize / 7.2;
   const at = (direction: Direction, unit: number) => {
     const height = room.height === undefined ? Number.POSITIVE_INFINITY : room.height / unit - KEY_HEIGHT - 2;
-    const set = layOut(parts, words, direction, { width: room.width / unit - 2, height }, least);
+    const set = inPlace(layOut, direction, { width: room.width / unit - 2, height }, least);
     const over = Math.max(set.layout.width / (room.width / unit - 2), set.layout.height / height);
     return { ...set, unit, over };
   };
   const largest = (direction: Direction) => {
     const [most, smallest] = room.height === undefined ? [1, SCREEN_LEAST] : [1.5, 0.6];
-    let tried = at(direction, wanted * most);
-    while (tried.over > 1.0001 && tried.unit > wanted * smallest) tried = at(direction, tried.unit * 0.97);
-    return tried.over > 1.0001 && room.height === undefined ? at(direction, wanted) : tried;
+    const first = at(direction, wanted * most);
+    if (first.over <= FITS) return first;
+    let best = at(direction, wanted * smallest);
+    if (best.over > FITS) return room.height === undefined ? first : best;
+    let [low, high] = [best.unit, first.unit];
+    for (let step = 0; step < HALVINGS; step += 1) {
+      const tried = at(direction, (low + high) / 2);
+      if (tried.over <= FITS) [best, low] = [tried, tried.unit];
+      else high = tried.unit;
+    }
+    return best;
   };
   const [right, down] = [largest('right'), largest('down')];
-  if (right.over > 1.0001 || down.over > 1.0001) return right.over <= down.over ? right : down;
+  if (right.over > FITS || down.over > FITS) return right.over <= down.over ? right : down;
   return right.unit >= down.unit ? right : down;
 }
