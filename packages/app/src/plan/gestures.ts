@@ -32,15 +32,15 @@ export function listen(element: HTMLElement, handlers: GestureHandlers): () => v
   let lastTap = { at: { x: 0, y: 0 }, when: Number.NEGATIVE_INFINITY };
   let wheel: ReturnType<typeof setTimeout> | undefined;
 
-  const spotOf = (event: MouseEvent): Spot => {
-    const box = element.getBoundingClientRect();
-    return { x: event.clientX - box.left, y: event.clientY - box.top };
-  };
+  // Measured when a finger comes down: to measure for each event would lay out the page each time.
+  let box = { left: 0, top: 0 };
+  const spotOf = (event: MouseEvent): Spot => ({ x: event.clientX - box.left, y: event.clientY - box.top });
   const away = (a: Spot, b: Spot) => Math.hypot(a.x - b.x, a.y - b.y);
 
   const onDown = (event: PointerEvent) => {
     if (event.button > 0 || (event.target as Element).closest('button, a, input, select')) return;
     element.setPointerCapture(event.pointerId);
+    if (down.size === 0) box = element.getBoundingClientRect();
     const at = spotOf(event);
     down.set(event.pointerId, at);
     if (down.size === 1) {
@@ -101,6 +101,7 @@ export function listen(element: HTMLElement, handlers: GestureHandlers): () => v
 
   const onWheel = (event: WheelEvent) => {
     event.preventDefault();
+    box = element.getBoundingClientRect();
     const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
     if (event.shiftKey) handlers.pan({ x: -(event.deltaX + event.deltaY) * lines, y: 0 });
     else handlers.zoom(spotOf(event), Math.exp(-event.deltaY * lines * (event.ctrlKey ? 0.01 : 0.0015)));

@@ -1,11 +1,13 @@
 import type { Point } from '@undercroft/record';
 import type { Grabbed } from './plan-view.tsx';
 
-/** What is dragged over the plan: a copy of its drawing, the only thing that moves, while the original is hidden. */
+/**
+ * What is dragged over the plan: a copy of its drawing, the only thing that moves. The original stays where it was until
+ * it is dropped, so that nothing else is painted anew.
+ */
 export class Ghost {
   readonly #grabbed: Grabbed;
   readonly #place: SVGGElement;
-  readonly #originals: readonly SVGElement[];
   #next: { readonly to: Point; readonly pxPerM: number } | null = null;
   #frame = 0;
   #dropped = false;
@@ -14,14 +16,11 @@ export class Ghost {
     this.#grabbed = grabbed;
     this.#place = place;
     const of = CSS.escape(`${grabbed.kind} ${grabbed.id}`);
-    this.#originals = [...sheet.querySelectorAll<SVGElement>(`[data-of="${of}"]`)];
+    const originals = [...sheet.querySelectorAll<SVGElement>(`[data-of="${of}"]`)];
     // The copies keep the transform of the drawing that they were taken from.
     const around = document.createElementNS('http://www.w3.org/2000/svg', 'g');
     around.style.transform = sheet.style.transform;
-    for (const original of this.#originals) {
-      around.append(original.cloneNode(true));
-      original.style.visibility = 'hidden';
-    }
+    around.append(...originals.map((original) => original.cloneNode(true)));
     place.replaceChildren(around);
   }
 
@@ -49,13 +48,12 @@ export class Ghost {
     if (!(await this.#grabbed.drop(to).catch(() => false))) this.end();
   }
 
-  /** Takes the copy away; the original shows again. */
+  /** Takes the copy away. */
   end(): void {
     cancelAnimationFrame(this.#frame);
     this.#frame = 0;
     this.#next = null;
     this.#place.replaceChildren();
     this.#place.removeAttribute('transform');
-    for (const original of this.#originals) original.style.visibility = '';
   }
 }

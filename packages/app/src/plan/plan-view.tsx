@@ -306,7 +306,7 @@ export function PlanView(props: PlanViewProps) {
           )}
           <svg className="plan-over" width="1" height="1" aria-hidden="true">
             <ProjectionContext value={projection}>{children}</ProjectionContext>
-            <g ref={ghostPlace} />
+            <g ref={ghostPlace} className="ghost" />
           </svg>
         </div>
       </div>

@@ -1,4 +1,4 @@
-import type { Drawing, Item, Spot, Stroke } from '../drawing/display-list.ts';
+import type { Drawing, Item, LineItem, Spot, Stroke } from '../drawing/display-list.ts';
 import type { ColorName } from '../look/tokens.ts';
 import { escapeText } from './escape.ts';
 
@@ -50,10 +50,8 @@ class Clips {
   }
 }
 
-function itemSvg(item: Item, style: SvgStyle, clips: Clips): string {
+function itemSvg(item: Exclude<Item, LineItem>, style: SvgStyle, clips: Clips): string {
   switch (item.kind) {
-    case 'line':
-      return `<path fill="none" d="${pathOf(item.points)}"${strokeAttributes(item.stroke, style)}/>`;
     case 'area': {
       const d = item.outlines.map((o) => `${pathOf(o)}Z`).join('');
       const fill = item.fill === undefined ? 'none' : style.color(item.fill);
@@ -81,8 +79,28 @@ function itemSvg(item: Item, style: SvgStyle, clips: Clips): string {
   }
 }
 
-const itemsSvg = (items: readonly Item[], style: SvgStyle, clips: Clips): string =>
-  items.map((item) => itemSvg(item, style, clips)).join('\n');
+const isSameStroke = (a: Stroke, b: Stroke) =>
+  a.color === b.color && a.width === b.width && a.dash?.join() === b.dash?.join();
+
+/** Items one after the other; lines that follow each other with the same stroke, such as a hatch, are one path. */
+function itemsSvg(items: readonly Item[], style: SvgStyle, clips: Clips): string {
+  const parts: string[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i];
+    if (item.kind !== 'line') {
+      parts.push(itemSvg(item, style, clips));
+      continue;
+    }
+    let d = pathOf(item.points);
+    for (let next = items[i + 1]; next?.kind === 'line' && isSameStroke(next.stroke, item.stroke); ) {
+      d += pathOf(next.points);
+      i += 1;
+      next = items[i + 1];
+    }
+    parts.push(`<path fill="none" d="${d}"${strokeAttributes(item.stroke, style)}/>`);
+  }
+  return parts.join('\n');
+}
 
 /**
  * A drawing as SVG text, with title and description for those who do not see it.
