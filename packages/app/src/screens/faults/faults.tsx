@@ -8,6 +8,7 @@ import type { QuestionProps } from '../../shell/question.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
 import { MeasureTool } from '../measure/measure-tool.tsx';
+import { PictureTool } from '../pictures/picture-tool.tsx';
 import { Criterion } from './criterion.tsx';
 import { faultsTexts } from './faults-texts.ts';
 import { ReadingList } from './reading-list.tsx';
@@ -47,7 +48,12 @@ export function Answer({ view, result, place }: QuestionProps) {
 }
 
 export function Tools(props: QuestionProps) {
-  return <MeasureTool {...props} />;
+  return (
+    <>
+      <MeasureTool {...props} />
+      <PictureTool {...props} />
+    </>
+  );
 }
 
 /** So many stand there at once; a phone under the house should not build two hundred. */

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { randomName } from '../../jobs/author.ts';
 import { useDraft } from '../../jobs/use-draft.ts';
+import { useTaking } from '../../jobs/use-taking.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Notice } from '../../parts/notice.tsx';
@@ -8,7 +9,6 @@ import { useTexts } from '../../text/texts.ts';
 import { instrumentTexts } from './instrument-texts.ts';
 import type { KindFormProps } from './kind-form.ts';
 import { measureTexts } from './measure-texts.ts';
-import { useTaking } from './take-reading.ts';
 
 const KINDS = [
   'hygrometer',
@@ -43,7 +43,7 @@ export function Instruments({ props: { openJob, view }, job, draft }: KindFormPr
   };
   return (
     <div className="instruments">
-      <ul>
+      <ul className="plain-list">
         {job.readings.instruments.map((one) => (
           <li key={one.id}>
             <div>

@@ -38,7 +38,7 @@ export function LevelHeights({ props, sheet }: KindFormProps & { readonly sheet:
       </div>
       <h3>{say('list')}</h3>
       <p className="soft">{say(sheet.datum === 'floor' ? 'datumFloor' : 'datumFirst')}</p>
-      <ul className="level-list">
+      <ul className="plain-list">
         {spots.map((spot, index) => (
           <li key={spot.id}>
             <span>{say('pointNumber', { number: index + 1, on: say(spot.on) })}</span>

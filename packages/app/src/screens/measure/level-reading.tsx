@@ -2,6 +2,7 @@ import type { LevelSheet } from '@undercroft/assessment';
 import { geometry, units } from '@undercroft/engine';
 import type { Job, Point } from '@undercroft/record';
 import { randomName } from '../../jobs/author.ts';
+import { takenNow, useTaking } from '../../jobs/use-taking.ts';
 import { Button } from '../../parts/button.tsx';
 import { Pick } from '../../parts/field.tsx';
 import { FigurePad } from '../../parts/figure-pad.tsx';
@@ -14,7 +15,6 @@ import { LevelMarks } from './level-marks.tsx';
 import { levelTexts } from './level-texts.ts';
 import { afterSaving } from './measure-form.ts';
 import { measureTexts } from './measure-texts.ts';
-import { takenNow, useTaking } from './take-reading.ts';
 
 const ON = ['floor', 'liner', 'drain-invert', 'pipe-top', 'sump-rim', 'joist', 'benchmark'] as const;
 

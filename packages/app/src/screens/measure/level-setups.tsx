@@ -1,6 +1,7 @@
 import { units } from '@undercroft/engine';
 import { useState } from 'react';
 import { randomName } from '../../jobs/author.ts';
+import { useTaking } from '../../jobs/use-taking.ts';
 import { Button } from '../../parts/button.tsx';
 import { Choice } from '../../parts/field.tsx';
 import { FigurePad } from '../../parts/figure-pad.tsx';
@@ -10,7 +11,6 @@ import { useTexts } from '../../text/texts.ts';
 import type { KindFormProps } from './kind-form.ts';
 import { levelTexts } from './level-texts.ts';
 import { measureTexts } from './measure-texts.ts';
-import { useTaking } from './take-reading.ts';
 
 /** Starts a set-up of the instrument. Its height need not be known: a shared point brings it. */
 export function LevelSetups({ props: { openJob, view }, job, draft }: KindFormProps) {

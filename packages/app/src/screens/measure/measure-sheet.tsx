@@ -12,6 +12,8 @@ import { QuantityForm } from './quantity-form.tsx';
 import { SurfaceForm } from './surface-form.tsx';
 import { useWish } from './use-wish.ts';
 import { WoodForm } from './wood-form.tsx';
+import '../../parts/form.css';
+import '../../parts/results.css';
 import './measure.css';
 
 const KINDS = ['air', 'surface', 'wood', 'level', 'quantity', 'instruments'] as const;

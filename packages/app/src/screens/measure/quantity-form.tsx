@@ -5,6 +5,7 @@ import { useEffect, useState } from 'react';
 import { Choice } from '../../parts/field.tsx';
 import { FigurePad } from '../../parts/figure-pad.tsx';
 import { NumberPad } from '../../parts/number-pad.tsx';
+import type { PlacedThing } from '../../parts/place/placed-things.ts';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import { Why } from '../../parts/why.tsx';
 import { type Settings, useSettings } from '../../settings/settings.ts';
@@ -19,7 +20,6 @@ import { measureTexts } from './measure-texts.ts';
 import { QuantityList } from './quantity-list.tsx';
 import { quantityText, readQuantity, typedAs, typedUnit } from './quantity-unit.ts';
 import { ReadingForm } from './reading-form.tsx';
-import type { PlacedThing } from './things-of-plan.ts';
 
 /** Things on the plan to which a quantity belongs. */
 const KINDS: Readonly<Partial<Record<criteria.QuantityPlace, readonly PlacedThing['kind'][]>>> = {

@@ -1,16 +1,16 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { randomName } from '../../jobs/author.ts';
 import type { FormDraft } from '../../jobs/use-form-draft.ts';
+import { takenNow, useTaking } from '../../jobs/use-taking.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { PlaceStep, usePlaceWords } from '../../parts/place/place-step.tsx';
+import type { PlacedThing } from '../../parts/place/placed-things.ts';
 import type { QuestionProps } from '../../shell/question.ts';
 import { useTexts } from '../../text/texts.ts';
 import { afterSaving, type MeasureForm } from './measure-form.ts';
 import { measureTexts } from './measure-texts.ts';
-import { PlaceStep, usePlaceWords } from './place-step.tsx';
-import { takenNow, useTaking } from './take-reading.ts';
-import type { PlacedThing } from './things-of-plan.ts';
 
 interface ReadingFormProps {
   readonly props: QuestionProps;

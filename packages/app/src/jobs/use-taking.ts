@@ -1,8 +1,8 @@
 import type { Change } from '@undercroft/record';
 import { useEffect, useRef, useState } from 'react';
-import { deviceTime } from '../../jobs/author.ts';
-import type { CommitResult, JobView, OpenJob } from '../../jobs/open-job.ts';
-import { surveyorName } from '../../settings/settings.ts';
+import { surveyorName } from '../settings/settings.ts';
+import { deviceTime } from './author.ts';
+import type { CommitResult, JobView, OpenJob } from './open-job.ts';
 
 /** Who takes something now, and when, as the record keeps it. */
 export function takenNow(instrument = ''): {

@@ -1,13 +1,13 @@
+import { units } from '@undercroft/engine';
 import type { Place } from '@undercroft/record';
-import { Button } from '../../parts/button.tsx';
-import { Field, Pick } from '../../parts/field.tsx';
-import { useLength } from '../../plan/length.ts';
 import { PlacePicker } from '../../plan/place-picker.tsx';
+import { useSettings } from '../../settings/settings.ts';
 import type { QuestionProps } from '../../shell/question.ts';
 import { useTexts } from '../../text/texts.ts';
-import { measureTexts } from './measure-texts.ts';
+import { Button } from '../button.tsx';
+import { Field, Pick } from '../field.tsx';
 import { placeTexts } from './place-texts.ts';
-import { nearestThing, type PlacedThing, placedThings } from './things-of-plan.ts';
+import { nearestThing, type PlacedThing, placedThings } from './placed-things.ts';
 
 interface PlaceStepProps {
   readonly props: QuestionProps;
@@ -20,8 +20,7 @@ interface PlaceStepProps {
 
 /** Sets where something is: on the plan, in words, or by the thing that it belongs to. */
 export function PlaceStep({ props: { view, result }, place, kinds, onChange, onDone }: PlaceStepProps) {
-  const say = useTexts(measureTexts);
-  const name = useTexts(placeTexts);
+  const say = useTexts(placeTexts);
   const { at, on, words } = place;
   const things = view.job === null || kinds === undefined ? [] : placedThings(view.job, kinds);
   const changed = (part: { [K in keyof Place]?: Place[K] | undefined }): Place =>
@@ -42,12 +41,12 @@ export function PlaceStep({ props: { view, result }, place, kinds, onChange, onD
       />
       {things.length > 0 && (
         <Pick
-          label={say('placeOn')}
+          label={say('on')}
           value={on === undefined ? '' : `${on.kind} ${on.id}`}
           options={[
-            ['', say('placeOnNothing')],
+            ['', say('onNothing')],
             ...things.map(
-              (thing) => [`${thing.kind} ${thing.id}`, name(thing.kind, { number: thing.number })] as const,
+              (thing) => [`${thing.kind} ${thing.id}`, say(thing.kind, { number: thing.number })] as const,
             ),
           ]}
           onChange={(key) => {
@@ -63,27 +62,31 @@ export function PlaceStep({ props: { view, result }, place, kinds, onChange, onD
         />
       )}
       <Field
-        label={say('placeWords')}
+        label={say('words')}
         value={words ?? ''}
-        hint={say('placeWordsHint')}
+        hint={say('wordsHint')}
         onChange={(text) => onChange(changed({ words: text }))}
         onDone={onDone}
       />
       <div className="reading-foot">
         <Button look="main" wide onPress={onDone}>
-          {say('placeDone')}
+          {say('done')}
         </Button>
       </div>
     </div>
   );
 }
 
-/** A place in few words: what the surveyor wrote, the thing, or how far across and up the plan. */
+/** A place in few words: what the surveyor wrote, or how far across and up the plan; a finger sets it to an inch. */
 export function usePlaceWords(): (place: Place) => string | null {
-  const name = useTexts(placeTexts);
-  const length = useLength();
+  const say = useTexts(placeTexts);
+  const { units: system } = useSettings();
+  const length = (meters: number) =>
+    system === 'us'
+      ? units.formatFeetInches(meters, { denominator: 1 })
+      : units.formatQuantity(meters, 'length', 'si', 2);
   return ({ at, words }) => {
     if (words !== undefined) return words;
-    return at === undefined ? null : name('at', { x: length(at.xM), y: length(at.yM) });
+    return at === undefined ? null : say('at', { x: length(at.xM), y: length(at.yM) });
   };
 }

@@ -3,6 +3,11 @@ import { texts } from '../../text/texts.ts';
 export const placeTexts = texts(
   {
     at: '{x} across, {y} up',
+    words: 'Where, in words',
+    wordsHint: 'Like: joist 4 from the hatch',
+    on: 'It belongs to',
+    onNothing: 'nothing on the plan',
+    done: 'Take this place',
     wall: 'Wall {number}',
     'interior-wall': 'Inside wall {number}',
     pier: 'Pier {number}',
@@ -17,6 +22,11 @@ export const placeTexts = texts(
   },
   {
     at: '{x} a lo ancho, {y} hacia arriba',
+    words: 'Dónde, con palabras',
+    wordsHint: 'Como: vigueta 4 desde la puerta',
+    on: 'Pertenece a',
+    onNothing: 'nada del plano',
+    done: 'Tomar este lugar',
     wall: 'Muro {number}',
     'interior-wall': 'Muro interior {number}',
     pier: 'Pilar {number}',
