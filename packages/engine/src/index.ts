@@ -5,6 +5,7 @@ export * as climate from './climate/index.ts';
 export * as coverage from './coverage/index.ts';
 export * as criteria from './criteria/index.ts';
 export * as dehumidifier from './dehumidifier/index.ts';
+export * as distribution from './distribution/index.ts';
 export * as geometry from './geometry/index.ts';
 export * as ground from './ground/index.ts';
 export * as levels from './levels/index.ts';
