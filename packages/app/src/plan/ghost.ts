@@ -1,5 +1,5 @@
 import type { Point } from '@undercroft/record';
-import type { Grabbed } from './plan-view.tsx';
+import type { Grabbed } from './grabbed.ts';
 
 /**
  * What is dragged over the plan: a copy of its drawing, the only thing that moves. The original stays where it was until

@@ -16,6 +16,7 @@ import { useTexts } from '../text/texts.ts';
 import type { AssessmentState } from '../worker/use-assessment.ts';
 import { listen } from './gestures.ts';
 import { Ghost } from './ghost.ts';
+import type { Grabbed } from './grabbed.ts';
 import { Furniture } from './plan-furniture.tsx';
 import { planTexts } from './plan-texts.ts';
 import { ProjectionContext, projectionOf } from './projection.tsx';
@@ -36,16 +37,6 @@ import {
 } from './viewport.ts';
 import { wallsOf } from './walls.ts';
 import './plan-view.css';
-
-/** Something of the plan that a finger took hold of. */
-export interface Grabbed {
-  readonly kind: string;
-  readonly id: string;
-  /** By how much it is moved when the finger is there [m]. Called for each frame: quick, without rendering. */
-  move(to: Point): Point;
-  /** It stays there. False where nothing was changed. */
-  drop(to: Point): Promise<boolean>;
-}
 
 interface PlanViewProps {
   readonly view: JobView;

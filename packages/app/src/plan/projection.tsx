@@ -24,9 +24,3 @@ export function At({ point, children }: { readonly point: Point; readonly childr
   const { x, y } = useProjection().at(point);
   return <g transform={`translate(${x} ${y})`}>{children}</g>;
 }
-
-/** A group in meters, y up, for shapes in their true size; strokes want `vectorEffect="non-scaling-stroke"`. */
-export function InMeters({ children }: { readonly children: ReactNode }) {
-  const { pxPerM } = useProjection();
-  return <g transform={`scale(${pxPerM} ${-pxPerM})`}>{children}</g>;
-}

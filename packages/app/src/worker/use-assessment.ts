@@ -4,7 +4,7 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { JobView } from '../jobs/open-job.ts';
 import { useWeatherFile } from '../jobs/weather-files.ts';
 import type { AssessmentOutcome, AssessRequest, SeriesSpan, YearSeries } from './api.ts';
-import { assessCases, assessJob, computer, fullRuns, stateKey, yearSeries } from './computer.ts';
+import { assessCases, assessJob, fullRuns, stateKey, yearSeries } from './computer.ts';
 import type { FullRun } from './full-runs.ts';
 import { Overtaken } from './latest-wins.ts';
 
@@ -126,31 +126,4 @@ export function useFullRun(view: JobView): FullRunState {
     ...(request === null || key === null ? {} : { start: () => fullRuns.start(request, key) }),
     cancel: () => fullRuns.cancel(),
   };
-}
-
-/** The plan of a job as SVG text, drawn in the worker; null until it is there. */
-export function usePlanSvg(
-  job: JobView['job'],
-  assessment: Assessment | null,
-  widthPx: number,
-  ground: 'under' | 'daylight' | 'paper',
-): { readonly svg: string | null; readonly failed: boolean } {
-  const [drawn, setDrawn] = useState<{ readonly svg: string | null; readonly failed: boolean }>({
-    svg: null,
-    failed: false,
-  });
-  useEffect(() => {
-    if (job === null || assessment === null || widthPx < 240) return;
-    let wanted = true;
-    computer()
-      .planSvg(job, assessment, { widthPx: Math.min(8000, Math.round(widthPx)), ground })
-      .then(
-        (svg) => wanted && setDrawn({ svg, failed: false }),
-        () => wanted && setDrawn({ svg: null, failed: true }),
-      );
-    return () => {
-      wanted = false;
-    };
-  }, [job, assessment, widthPx, ground]);
-  return drawn;
 }

@@ -30,14 +30,6 @@ export function middleOf(grid: FieldGrid, column: number, row: number): Point {
   };
 }
 
-/** The place where the middles of two neighboring cells meet, m. */
-export function faceMiddle(grid: FieldGrid, column: number, row: number, acrossX: boolean): Point {
-  return {
-    xM: grid.minXM + (column + (acrossX ? 1 : 0.5)) * grid.cellXM,
-    yM: grid.minYM + (row + (acrossX ? 0.5 : 1)) * grid.cellYM,
-  };
-}
-
 /** 1 for each place of the grid that the sides of a polygon touch. */
 export function cutCells(grid: FieldGrid, ring: readonly Point[]): Uint8Array {
   const cut = new Uint8Array(grid.columns * grid.rows);

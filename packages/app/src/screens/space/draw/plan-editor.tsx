@@ -1,8 +1,9 @@
 import { isSurveyed, type Point } from '@undercroft/record';
 import { useEffect } from 'react';
 import { Button } from '../../../parts/button.tsx';
+import type { Grabbed } from '../../../plan/grabbed.ts';
 import { movesBy } from '../../../plan/move.ts';
-import { type Grabbed, PlanView } from '../../../plan/plan-view.tsx';
+import { PlanView } from '../../../plan/plan-view.tsx';
 import { anchorOf, shapeOf } from '../../../plan/shape.ts';
 import { isOn, snap, snapTargets } from '../../../plan/snap.ts';
 import { spanOf } from '../../../plan/viewport.ts';
