@@ -53,7 +53,9 @@ it('copies a job under a new title and leaves the old one alone', async () => {
 
 it('gives a job back from its archive file, with its photos, after it was deleted', async () => {
   await jobs.list.addDemos();
-  const [{ id, title }] = jobs.list.view.cards;
+  // A demo job without pictures of its own, whose bytes are not stored with it.
+  const id = 'demo-sound-closed';
+  const title = jobs.list.view.cards.find((card) => card.id === id)?.title;
   const job = await jobs.open(id);
   const sha256 = await storage.putBlob(id, new Blob(['a picture'], { type: 'image/jpeg' }));
   await job?.commit({
