@@ -4,7 +4,8 @@ import type { FieldModel } from './field-model.ts';
 import { type FieldResult, fieldResult } from './field-result.ts';
 import type { MixingBand } from './mixing.ts';
 import { movedAir } from './moved-air.ts';
-import { type SteadyField, steadyField } from './steady-field.ts';
+import { steadyField } from './steady-field.ts';
+import type { SteadyField } from './steady-state.ts';
 import { validityNotices } from './validity.ts';
 
 /** One arrangement at the low, the middle and the high end of what mixing may be. */

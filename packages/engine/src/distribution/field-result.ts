@@ -7,7 +7,7 @@ import type { FieldModel, SpreadExchange } from './field-model.ts';
 import { LANES } from './lanes.ts';
 import { AIR_J_PER_KG_K, AIR_KG_PER_M3 } from './mixing.ts';
 import { reachLengthM } from './reach.ts';
-import type { SteadyField } from './steady-field.ts';
+import type { SteadyField } from './steady-state.ts';
 
 /** A part of the floor with a figure. */
 export interface FloorPart {

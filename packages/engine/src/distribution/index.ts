@@ -34,6 +34,7 @@ export { movedAir } from './moved-air.ts';
 export type { FieldPlace } from './places.ts';
 export { meanShare, reachLengthM, shareAtFarWall } from './reach.ts';
 export { distributionSources } from './sources.ts';
-export type { MachineOutcome, SteadyField, SteadyOptions } from './steady-field.ts';
+export type { SteadyOptions } from './steady-field.ts';
 export { steadyField } from './steady-field.ts';
+export type { MachineOutcome, SteadyField } from './steady-state.ts';
 export { validityNotices } from './validity.ts';

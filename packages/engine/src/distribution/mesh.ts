@@ -31,8 +31,9 @@ export interface FieldMesh extends MeshFaces {
   readonly notices: readonly Notice[];
 }
 
-/** Side of the cells unless asked otherwise, m, and for the final map. */
+/** Side of the cells unless asked otherwise, m. */
 export const CELL_M = 0.25;
+/** Side of the cells of the final map, m. */
 export const FINE_CELL_M = 0.125;
 /** More cells than this are a slip in the units, not a crawl space. */
 const MOST_CELLS = 2_000_000;

@@ -1,7 +1,7 @@
 import type { Notice } from '../numerics/notice.ts';
 import type { Arrangement } from './arrangement.ts';
 import type { FieldModel } from './field-model.ts';
-import type { SteadyField } from './steady-field.ts';
+import type { SteadyField } from './steady-state.ts';
 
 /** Within so many heights of the machine a jet is no flat thing. */
 const NEAR_HEIGHTS = 2;

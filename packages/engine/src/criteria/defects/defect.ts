@@ -39,6 +39,7 @@ export const REPAIR_ORDER = [
   'dry-air',
   'prove',
 ] as const;
+/** A step of a repair. */
 export type RepairStep = (typeof REPAIR_ORDER)[number];
 
 /** What raises the severity of a defect by one step, where it was measured. */
