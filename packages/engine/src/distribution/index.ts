@@ -1,4 +1,11 @@
 export type { Arrangement, FieldFan, FieldMachine } from './arrangement.ts';
+export type { ExcludedPlace } from './arrangement-candidates.ts';
+export type { ArrangementOptions, ArrangementPrices } from './arrangement-options.ts';
+export { USUAL_PRICES } from './arrangement-options.ts';
+export type { ArrangementFigures, RankedArrangement } from './arrangement-rank.ts';
+export { compareArrangements } from './arrangement-rank.ts';
+export type { ArrangementSearch } from './arrangement-search.ts';
+export { searchArrangements } from './arrangement-search.ts';
 export type { DryingAge } from './drying-age.ts';
 export { dryingAge } from './drying-age.ts';
 export type { FieldBand } from './field-band.ts';
@@ -32,6 +39,8 @@ export { backgroundMixing, jetMixingM2PerS, openingExchangeM2PerS } from './mixi
 export type { JetInSpace, MovedAir } from './moved-air.ts';
 export { movedAir } from './moved-air.ts';
 export type { FieldPlace } from './places.ts';
+export type { PlacingRule, PlacingSite } from './placing-rules.ts';
+export { USUAL_PLACING } from './placing-rules.ts';
 export { meanShare, reachLengthM, shareAtFarWall } from './reach.ts';
 export { distributionSources } from './sources.ts';
 export type { SteadyOptions } from './steady-field.ts';
