@@ -1,9 +1,8 @@
 import { type Assessment, assess } from '@undercroft/assessment';
-import type { Job } from '@undercroft/record';
 import { type Season, seasonAsked } from './assess-options.ts';
 import type { Given, Io } from './command.ts';
 import { blamingJob } from './job-faults.ts';
-import { loadJob } from './load-job.ts';
+import { type LoadedJob, loadWithPictures } from './load-job.ts';
 import { loadWeather } from './load-weather.ts';
 
 /**
@@ -15,15 +14,19 @@ export async function assessJob(
   given: Given,
   io: Io,
   usual: Season,
-): Promise<{ job: Job; assessment: Assessment }> {
+): Promise<LoadedJob & { readonly assessment: Assessment }> {
   const { words, options } = given;
   const season = seasonAsked(options.season, usual);
-  const job = await loadJob(words, io);
+  const { job, pictures } = await loadWithPictures(words, io);
   if (options.weather !== undefined) io.progress('Reading the weather ...');
   const weather =
     typeof options.weather === 'string' ? await loadWeather(options.weather, io.cwd) : undefined;
   io.progress('Assessing ...');
   const progress = (done: number, total: number) =>
     io.progress(`Running the year by the hour: ${done} of ${total} years`);
-  return { job, assessment: blamingJob(words[0], () => assess(job, weather, { season, progress })) };
+  return {
+    job,
+    pictures,
+    assessment: blamingJob(words[0], () => assess(job, weather, { season, progress })),
+  };
 }

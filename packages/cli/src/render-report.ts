@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
-import { FONT_FILES, type ReportFonts, reportHtml, reportPdf } from '@undercroft/report';
+import { FONT_FILES, type ReportExtras, type ReportFonts, reportHtml, reportPdf } from '@undercroft/report';
 
 const resolveFrom = createRequire(import.meta.url);
 
@@ -20,11 +20,19 @@ async function fonts(): Promise<ReportFonts> {
 }
 
 /** The report as one HTML file that needs nothing else. */
-export async function renderHtml(job: Job, assessment: Assessment): Promise<string> {
-  return reportHtml(job, assessment, { fonts: await fonts() });
+export async function renderHtml(
+  job: Job,
+  assessment: Assessment,
+  extras: ReportExtras = {},
+): Promise<string> {
+  return reportHtml(job, assessment, { fonts: await fonts(), ...extras });
 }
 
 /** The report as PDF. */
-export async function renderPdf(job: Job, assessment: Assessment): Promise<Uint8Array> {
-  return reportPdf(job, assessment, { fonts: await fonts() });
+export async function renderPdf(
+  job: Job,
+  assessment: Assessment,
+  extras: ReportExtras = {},
+): Promise<Uint8Array> {
+  return reportPdf(job, assessment, { fonts: await fonts(), ...extras });
 }

@@ -83,6 +83,8 @@ export interface LineShown {
   readonly openM: number;
   /** Share of it, 0..1; absent where nothing of it is open. */
   readonly share?: number;
+  /** Stretches that no picture shows, from its start [m]. */
+  readonly unseen: readonly { readonly fromM: number; readonly toM: number }[];
   /** Ids of the pictures that show some of it. */
   readonly pictures: readonly string[];
 }

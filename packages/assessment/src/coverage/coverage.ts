@@ -32,6 +32,7 @@ const lineShown = (
   name,
   openM: line.openM,
   ...(line.seenShare === null ? {} : { share: line.seenShare }),
+  unseen: line.unseen,
   pictures: behind(line.stations),
 });
 

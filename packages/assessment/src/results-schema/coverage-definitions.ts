@@ -30,6 +30,7 @@ import {
 const ids = listOf(text);
 const picture = oneOf('photo', 'clip');
 const side = oneOf('left', 'right');
+const stretches = listOf(object<LineShown['unseen'][number]>({ fromM: amount, toM: amount }));
 const points = listOf(ref('Point'));
 
 /** What the pictures show, what they do not, and which claims they prove. */
@@ -65,9 +66,12 @@ export const COVERAGE_DEFINITIONS = {
     standsIn: listOf(object<HiddenItem>({ kind: text, id: text, name: text })),
     covers: listOf(text),
   }),
-  LineShown: object<LineShown>({ id: text, name: text, openM: amount, pictures: ids }, { share: fraction }),
+  LineShown: object<LineShown>(
+    { id: text, name: text, openM: amount, unseen: stretches, pictures: ids },
+    { share: fraction },
+  ),
   InteriorWallShown: object<InteriorWallShown>(
-    { id: text, name: text, openM: amount, pictures: ids, side },
+    { id: text, name: text, openM: amount, unseen: stretches, pictures: ids, side },
     { share: fraction },
   ),
   PierShown: object<PierShown>({

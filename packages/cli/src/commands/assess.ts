@@ -28,16 +28,17 @@ export const assessCommand: Command = {
   },
   run: async (given, io) => {
     const { json, out, strict } = given.options;
-    const { job, assessment } = await assessJob(given, io, 'full');
+    const { job, assessment, pictures } = await assessJob(given, io, 'full');
     const text = assessmentJson(assessment);
     const paths: string[] = [];
     if (typeof out === 'string') {
       io.progress('Writing the report ...');
       const { renderHtml, renderPdf } = await import('../render-report.ts');
+      const extras = { pictures: pictures() };
       const files = [
         { path: join(out, 'assessment.json'), content: `${text}\n` },
-        { path: join(out, 'report.html'), content: await renderHtml(job, assessment) },
-        { path: join(out, 'report.pdf'), content: await renderPdf(job, assessment) },
+        { path: join(out, 'report.html'), content: await renderHtml(job, assessment, extras) },
+        { path: join(out, 'report.pdf'), content: await renderPdf(job, assessment, extras) },
       ];
       await writeOutputs(files, io.cwd);
       paths.push(...files.map((f) => f.path));

@@ -6,23 +6,20 @@ import { jsonText } from '../json.ts';
 import { JOB_IS } from '../load-job.ts';
 import { coverageLines } from '../print-coverage.ts';
 import { crawlLines } from '../print-crawl.ts';
+import { routeAsked } from '../route.ts';
 import { UsageError } from '../usage-error.ts';
 import { wrap } from '../wrap.ts';
 
-const ROUTES = ['rest', 'all'] as const;
-
 /** What crawl is asked for; undefined for none. */
 function crawlAsked({ route, bays, angle, exact }: Given['options']): CrawlOptions | undefined {
-  if (route === undefined) {
+  const what = routeAsked(route);
+  if (what === undefined) {
     for (const [name, value] of Object.entries({ bays, angle, exact })) {
       if (value !== undefined)
         throw new UsageError(`--${name} goes with --route: name a route, rest or all.`);
     }
     return undefined;
   }
-  const what = ROUTES.find((known) => known === route);
-  if (what === undefined)
-    throw new UsageError(`--route ${route} is not known. It takes ${ROUTES.join(' or ')}.`);
   if (angle === undefined) return { what, bays: bays === true };
   const fieldOfViewDeg = Number(angle);
   if (!(fieldOfViewDeg >= 20 && fieldOfViewDeg <= 360)) {

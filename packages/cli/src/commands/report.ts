@@ -1,8 +1,11 @@
+import { crawlPlanOf } from '@undercroft/assessment';
 import { assessJob } from '../assess-job.ts';
 import { assessOptions } from '../assess-options.ts';
 import type { Command } from '../command.ts';
 import { writeOutputs } from '../files.ts';
+import { blamingJob } from '../job-faults.ts';
 import { JOB_IS } from '../load-job.ts';
+import { routeAsked } from '../route.ts';
 import { UsageError } from '../usage-error.ts';
 import { wrap } from '../wrap.ts';
 
@@ -15,6 +18,11 @@ export const reportCommand: Command = {
   options: {
     out: { type: 'string', value: 'FILE', help: 'File to write, ending in .pdf or .html.' },
     ...assessOptions('cases'),
+    route: {
+      type: 'string',
+      value: 'WHAT',
+      help: 'Add the sheet of a crawl: "rest" for what no picture shows yet, "all" for everything.',
+    },
   },
   run: async (given, io) => {
     const { out } = given.options;
@@ -25,10 +33,18 @@ export const reportCommand: Command = {
     if (!pdf && !out.toLowerCase().endsWith('.html')) {
       throw new UsageError(`--out ${out} must end in .pdf or .html.`);
     }
-    const { job, assessment } = await assessJob(given, io, 'cases');
+    const route = routeAsked(given.options.route);
+    const { job, assessment, pictures } = await assessJob(given, io, 'cases');
+    const crawl =
+      route === undefined
+        ? {}
+        : { crawl: blamingJob(given.words[0], () => crawlPlanOf(job, assessment, { what: route })) };
     io.progress('Writing the report ...');
+    const extras = { pictures: pictures(), ...crawl };
     const { renderHtml, renderPdf } = await import('../render-report.ts');
-    const content = pdf ? await renderPdf(job, assessment) : await renderHtml(job, assessment);
+    const content = pdf
+      ? await renderPdf(job, assessment, extras)
+      : await renderHtml(job, assessment, extras);
     await writeOutputs([{ path: out, content }], io.cwd);
     for (const line of wrap(assessment.headline, io.columns)) io.print(line);
     io.print(`\nWritten: ${out}`);

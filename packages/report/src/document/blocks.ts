@@ -81,7 +81,34 @@ export interface Tally {
   readonly entries: readonly { readonly mark: MarkName; readonly count: number; readonly words: string }[];
 }
 
-export type Block = Heading | Paragraph | List | Table | Figure | Tally;
+/** A photo of the record as it can be shown. */
+export interface Picture {
+  /** JPEG or PNG, without what the camera wrote about its place. */
+  readonly bytes: Uint8Array;
+  readonly mediaType: 'image/jpeg' | 'image/png';
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One picture of the gallery with where it was taken. */
+export interface GalleryEntry {
+  readonly id: string;
+  /** What it shows, in words, for those who do not see it. */
+  readonly description: string;
+  /** Absent where the bytes are not at hand or cannot be shown. */
+  readonly picture?: Picture;
+  readonly plan: (room: { readonly width: number; readonly height: number }) => Drawing;
+  /** Paragraphs beside it, the first with its number. */
+  readonly text: Cell;
+}
+
+/** Pictures side by side, each with a small plan. */
+export interface Gallery {
+  readonly kind: 'gallery';
+  readonly entries: readonly GalleryEntry[];
+}
+
+export type Block = Heading | Paragraph | List | Table | Figure | Tally | Gallery;
 
 export interface Section {
   readonly id: string;

@@ -1,4 +1,4 @@
-import type { Assessment } from '@undercroft/assessment';
+import type { Assessment, CrawlPlanShown } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import { day } from '../words/dates.ts';
 import type { ReportDocument, Section } from './blocks.ts';
@@ -7,17 +7,27 @@ import { assumptions, cautions, sources, standing } from './sections/closing.ts'
 import { met, notMet, notShown } from './sections/criteria.ts';
 import { readings } from './sections/readings.ts';
 import { seen } from './sections/seen.ts';
+import { shown } from './sections/shown.ts';
 import { summary } from './sections/summary.ts';
 import { water } from './sections/water.ts';
 import { year } from './sections/year.ts';
 
+/** What a report may hold beside what the assessment says. */
+export interface ReportExtras {
+  /** Pictures of the job by their SHA-256, as captured; those that are absent are named as missing. */
+  readonly pictures?: ReadonlyMap<string, Uint8Array>;
+  /** A crawl to be printed as a sheet to take along. */
+  readonly crawl?: CrawlPlanShown;
+}
+
 /** Makes one section of the report, or none where its subject was not worked out. A new subject is one more of these. */
-export type SectionMaker = (job: Job, assessment: Assessment) => Section | undefined;
+export type SectionMaker = (job: Job, assessment: Assessment, extras: ReportExtras) => Section | undefined;
 
 /** The sections in the order in which an owner asks: what is there, what is wrong, why, what to mind. */
 const SECTIONS: readonly SectionMaker[] = [
   summary,
   seen,
+  shown,
   readings,
   notMet,
   notShown,
@@ -35,7 +45,7 @@ const SECTIONS: readonly SectionMaker[] = [
 const UNDATED = '2000-01-01';
 
 /** The report of a job as one document, which HTML and PDF are made from. */
-export function reportDocument(job: Job, assessment: Assessment): ReportDocument {
+export function reportDocument(job: Job, assessment: Assessment, extras: ReportExtras = {}): ReportDocument {
   const { header } = job;
   const surveyedOn = assessment.job.surveyedOn;
   const date = surveyedOn === undefined ? 'Survey not dated' : day(surveyedOn);
@@ -52,6 +62,8 @@ export function reportDocument(job: Job, assessment: Assessment): ReportDocument
     ],
     running: { job: header.title, date },
     datedOn: surveyedOn ?? UNDATED,
-    sections: SECTIONS.map((make) => make(job, assessment)).filter((section) => section !== undefined),
+    sections: SECTIONS.map((make) => make(job, assessment, extras)).filter(
+      (section) => section !== undefined,
+    ),
   };
 }

@@ -1,7 +1,18 @@
-import type { Block, Cell, Column, Figure, Inline, Rich, Table, Tally } from '../document/blocks.ts';
+import type {
+  Block,
+  Cell,
+  Column,
+  Figure,
+  GalleryEntry,
+  Inline,
+  Rich,
+  Table,
+  Tally,
+} from '../document/blocks.ts';
 import { type MarkName, mark } from '../drawing/marks.ts';
 import { escapeText } from '../svg/escape.ts';
 import { drawingSvg, iconSvg, type SvgStyle } from '../svg/render.ts';
+import { base64 } from './base64.ts';
 import { colorProperty, FAMILIES } from './style.ts';
 
 const style = (prefix: string): SvgStyle => ({ color: colorProperty, families: FAMILIES, prefix });
@@ -94,6 +105,20 @@ function tallyHtml({ entries }: Tally): string {
   return `<ul class="tally">${items.join('')}</ul>`;
 }
 
+/** Room of a small plan beside a picture [px]. */
+const THUMBNAIL = { width: 150, height: 90 } as const;
+
+function pictureHtml(entry: GalleryEntry): string {
+  const { id, description, picture, text } = entry;
+  const words = text.map((rich) => `<p>${richHtml(rich)}</p>`).join('');
+  const image =
+    picture === undefined
+      ? '<p class="no-picture">Not at hand</p>'
+      : `<img src="data:${picture.mediaType};base64,${base64(picture.bytes)}" width="${picture.width}" height="${picture.height}" alt="${escapeText(description)}" loading="lazy">`;
+  const plan = drawingSvg(entry.plan(THUMBNAIL), style(id));
+  return `<li id="${escapeText(id)}">${image}<div>${plan}${words}</div></li>`;
+}
+
 /** One block as HTML. */
 export function blockHtml(block: Block): string {
   switch (block.kind) {
@@ -111,5 +136,7 @@ export function blockHtml(block: Block): string {
       return figureHtml(block);
     case 'tally':
       return tallyHtml(block);
+    case 'gallery':
+      return `<ul class="gallery">${block.entries.map(pictureHtml).join('\n')}</ul>`;
   }
 }

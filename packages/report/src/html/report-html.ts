@@ -1,7 +1,7 @@
 import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import type { ReportDocument, Section } from '../document/blocks.ts';
-import { reportDocument } from '../document/report.ts';
+import { type ReportExtras, reportDocument } from '../document/report.ts';
 import type { ReportFonts } from '../fonts.ts';
 import { escapeText } from '../svg/escape.ts';
 import { blockHtml, richHtml } from './blocks.ts';
@@ -17,14 +17,14 @@ function contents({ sections }: ReportDocument): string {
 
 /**
  * The report as one HTML file that needs nothing else: fonts and drawings are in it, it runs no script and asks no server.
- * The same job, assessment and fonts give the same text.
+ * The same job, assessment, fonts and extras give the same text.
  */
 export function reportHtml(
   job: Job,
   assessment: Assessment,
-  { fonts }: { readonly fonts: ReportFonts },
+  { fonts, ...extras }: ReportExtras & { readonly fonts: ReportFonts },
 ): string {
-  const report = reportDocument(job, assessment);
+  const report = reportDocument(job, assessment, extras);
   const faces = [
     fontFace('Undercroft Text', 400, fonts.text),
     fontFace('Undercroft Text', 700, fonts.textBold),

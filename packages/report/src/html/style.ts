@@ -74,6 +74,12 @@ figcaption{margin-top:.5rem;max-width:44rem}
 .sheet{background:var(--sheet);border-top:1px solid var(--ink);border-bottom:1px solid var(--ink);overflow-x:auto;padding:.5rem}
 .sheet svg{min-width:44rem}
 .only-narrow{display:none}
+.gallery{list-style:none;margin:0 0 1.5rem;padding:0;display:grid;grid-template-columns:repeat(auto-fill,minmax(min(28rem,100%),1fr));gap:1.5rem 2rem}
+.gallery li{display:grid;grid-template-columns:minmax(0,1.35fr) minmax(0,1fr);gap:.75rem;align-items:start;font-size:.875rem;line-height:1.4}
+.gallery img{display:block;width:100%;height:auto;border:1px solid var(--rule)}
+.gallery svg{display:block;width:100%;max-width:10rem;height:auto;margin-bottom:.5rem}
+.gallery p{margin:0 0 .25rem}
+.gallery .no-picture{display:grid;place-items:center;min-height:8rem;border:1px dashed var(--soft);color:var(--soft)}
 ul.sources{margin:0;padding-left:1.125rem;font-size:.875rem;max-width:52rem}
 ul.sources li{margin:0 0 .375rem}
 footer{margin-top:3.5rem;border-top:1px solid var(--ink);padding-top:1rem;font-size:.875rem;color:var(--soft)}
@@ -98,7 +104,7 @@ html{font-size:10pt;background:none}
 body{max-width:none;padding:0}
 nav,.skip{display:none}
 h2,h3,caption,thead{break-after:avoid}
-tr,figure{break-inside:avoid}
+tr,figure,.gallery li{break-inside:avoid}
 .sheet{overflow:visible;border:0;padding:0}
 .sheet svg{min-width:0}
 }

@@ -1,12 +1,13 @@
 import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import type { Block, Figure } from '../document/blocks.ts';
-import { reportDocument } from '../document/report.ts';
+import { type ReportExtras, reportDocument } from '../document/report.ts';
 import type { ReportFonts } from '../fonts.ts';
 import { drawDrawing } from './draw-items.ts';
 import { collectBytes, openPdf } from './open-pdf.ts';
 import { Pages } from './pages.ts';
 import { TYPE } from './type-styles.ts';
+import { galleryStart, writeGallery } from './write-gallery.ts';
 import { tableStart, writeTable } from './write-table.ts';
 import {
   paragraphHeight,
@@ -83,6 +84,8 @@ function startOf(pages: Pages, blocks: readonly Block[], at: number): number {
       return 3 * TYPE.note.leading;
     case 'tally':
       return 36;
+    case 'gallery':
+      return galleryStart;
   }
 }
 
@@ -111,19 +114,22 @@ function writeBlock(pages: Pages, section: Element, blocks: readonly Block[], at
     case 'tally':
       writeTally(pages, section, block);
       break;
+    case 'gallery':
+      writeGallery(pages, section, block);
+      break;
   }
 }
 
 /**
- * The report as PDF on Letter paper, tagged, with its fonts inside. The same job, assessment and fonts give the same bytes
+ * The report as PDF on Letter paper, tagged, with its fonts inside. The same job, assessment, fonts and extras give the same bytes
  * on every machine: the file is dated with the day of the survey, and the clock is never read.
  */
 export async function reportPdf(
   job: Job,
   assessment: Assessment,
-  { fonts }: { readonly fonts: ReportFonts },
+  { fonts, ...extras }: ReportExtras & { readonly fonts: ReportFonts },
 ): Promise<Uint8Array> {
-  const report = reportDocument(job, assessment);
+  const report = reportDocument(job, assessment, extras);
   const doc = openPdf(report, fonts);
   const bytes = collectBytes(doc);
   const pages = new Pages(doc);

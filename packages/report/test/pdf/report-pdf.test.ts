@@ -1,3 +1,4 @@
+import { DEMO_JOBS, type DemoJob, demoPictures } from '@undercroft/record';
 import { zlibSync } from 'fflate';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { reportDocument } from '../../src/document/report.ts';
@@ -54,7 +55,8 @@ describe('the PDF of doubted-liner', () => {
     expect(kinds.get('H2')).toBe(blocks.filter((b) => b.kind === 'heading' && b.level === 2).length);
     expect(kinds.get('H3')).toBe(blocks.filter((b) => b.kind === 'heading' && b.level === 3).length);
     expect(kinds.get('Table')).toBe(tables.length);
-    expect(kinds.get('Figure')).toBe(blocks.filter((b) => b.kind === 'figure').length);
+    const pictures = blocks.reduce((n, b) => n + (b.kind === 'gallery' ? b.entries.length : 0), 0);
+    expect(kinds.get('Figure')).toBe(blocks.filter((b) => b.kind === 'figure').length + pictures);
     const rows = tables.reduce((n, t) => n + t.rows.length, 0);
     const heads = tables.filter((t) => t.headless !== true);
     expect(kinds.get('TR')).toBe(rows + heads.length);
@@ -101,9 +103,9 @@ describe('the PDF of doubted-liner', () => {
     expect(all).toContain(run('authority having jurisdiction'));
   });
 
-  test('has the plan and the chain of causes on sheets of their own, wide side level, the plan with a title block', () => {
+  test('has the plan, the plan of what pictures show and the chain of causes on sheets of their own, wide side level', () => {
     const sheets = [...pdf.objects.values()].filter((o) => o.head.includes('/MediaBox [0 0 792 612]'));
-    expect(sheets.length).toBe(2);
+    expect(sheets.length).toBe(3);
     const sheet = pages.find((text) => text.includes('Scale on Letter')) as string;
     expect(sheet).toMatch(/1:\d+/);
     expect(sheet).toContain('Ruth Castellane');
@@ -113,6 +115,19 @@ describe('the PDF of doubted-liner', () => {
     expect(pdf.source.match(/\/FontFile2/g)?.length).toBe(3);
     expect(bytes.length).toBeLessThan(800_000);
   });
+});
+
+test('pictures are in the PDF as they are, each described', { timeout: 60_000 }, async () => {
+  const { job, assessment } = demo('doubted-liner');
+  const pictures = demoPictures(DEMO_JOBS.find((d) => d.name === 'doubted-liner') as DemoJob);
+  const pdf = readPdf(await reportPdf(job, assessment, { fonts, pictures }));
+  const images = [...pdf.objects.values()].filter((o) => o.head.includes('/Subtype /Image'));
+  expect(images.length).toBe(32);
+  for (const image of images) {
+    expect(image.head).toContain('/Width 240');
+    expect(image.head).toContain('/Indexed');
+  }
+  expect(pdf.source).toContain('Machine in the back left corner');
 });
 
 test('a hostile title stays text and keeps the metadata whole', async () => {
