@@ -1,4 +1,4 @@
-export type { ReportExtras } from './document/report.ts';
+export type { ReportExtras } from './document/extras.ts';
 export type { ChainWords } from './drawing/chain/chain-words.ts';
 export type { PlanFacts } from './drawing/plan/facts.ts';
 export type { ReportFonts } from './fonts.ts';

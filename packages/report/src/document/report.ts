@@ -1,7 +1,8 @@
-import type { Assessment, CrawlPlanShown } from '@undercroft/assessment';
+import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import { day } from '../words/dates.ts';
 import type { ReportDocument, Section } from './blocks.ts';
+import type { ReportExtras } from './extras.ts';
 import { causes } from './sections/causes.ts';
 import { assumptions, cautions, sources, standing } from './sections/closing.ts';
 import { met, notMet, notShown } from './sections/criteria.ts';
@@ -11,14 +12,6 @@ import { shown } from './sections/shown.ts';
 import { summary } from './sections/summary.ts';
 import { water } from './sections/water.ts';
 import { year } from './sections/year.ts';
-
-/** What a report may hold beside what the assessment says. */
-export interface ReportExtras {
-  /** Pictures of the job by their SHA-256, as captured; those that are absent are named as missing. */
-  readonly pictures?: ReadonlyMap<string, Uint8Array>;
-  /** A crawl to be printed as a sheet to take along. */
-  readonly crawl?: CrawlPlanShown;
-}
 
 /** Makes one section of the report, or none where its subject was not worked out. A new subject is one more of these. */
 export type SectionMaker = (job: Job, assessment: Assessment, extras: ReportExtras) => Section | undefined;

@@ -1,7 +1,8 @@
 import type { Assessment } from '@undercroft/assessment';
 import type { Job } from '@undercroft/record';
 import type { Block, Figure } from '../document/blocks.ts';
-import { type ReportExtras, reportDocument } from '../document/report.ts';
+import type { ReportExtras } from '../document/extras.ts';
+import { reportDocument } from '../document/report.ts';
 import type { ReportFonts } from '../fonts.ts';
 import { drawDrawing } from './draw-items.ts';
 import { collectBytes, openPdf } from './open-pdf.ts';

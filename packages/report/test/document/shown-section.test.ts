@@ -2,7 +2,8 @@ import { crawlPlanOf } from '@undercroft/assessment';
 import { DEMO_JOBS, demoPictures } from '@undercroft/record';
 import { describe, expect, test } from 'vitest';
 import { type Block, type Gallery, type Table, textOf } from '../../src/document/blocks.ts';
-import { type ReportExtras, reportDocument } from '../../src/document/report.ts';
+import type { ReportExtras } from '../../src/document/extras.ts';
+import { reportDocument } from '../../src/document/report.ts';
 import { reportHtml } from '../../src/index.ts';
 import { demo, packageFonts } from '../jobs.ts';
 
@@ -31,7 +32,7 @@ describe('what was shown of the doubted liner', () => {
     const table = tables(blocks).find((t) => t.caption.startsWith('Floor in no picture'))!;
     expect(table.rows).toHaveLength(assessment.coverage!.unseen.length);
     const [corner] = rowTexts(table);
-    expect(corner).toMatch(/ft² \(3\.\d m²\)/);
+    expect(corner).toMatch(/ft²\s\(3\.\d\sm²\)/);
     expect(corner).toContain('from the east wall');
     expect(corner).toContain('bare earth');
     expect(corner).toContain('Old batts and cans, Far right corner, liner stops short');

@@ -56,7 +56,7 @@ describe('the coverage plan', () => {
     const numbers = texts(sheet.items).filter((t) => /^\d+(–\d+)?(, \d+(–\d+)?)*$/.test(t));
     for (const expected of ['1–4', '5, 6', '7–10', '22', '23']) expect(numbers).toContain(expected);
     const eyes = layer(sheet.items, 'stations')!.items.filter((i) => i.kind === 'circle');
-    expect(eyes).toHaveLength(10);
+    expect(eyes).toHaveLength(11);
     const cones = layer(sheet.items, 'stations')!.items.filter((i) => i.kind === 'area');
     expect(cones).toHaveLength(32);
   });

@@ -4,7 +4,7 @@ import { crawlPicture, crawlSheet } from '../../drawing/coverage/crawl-drawing.t
 import { plain } from '../../words/names.ts';
 import { tapeText } from '../../words/quantities.ts';
 import { type Block, type Cell, cell, figure, heading, paragraph } from '../blocks.ts';
-import type { ReportExtras } from '../report.ts';
+import type { ReportExtras } from '../extras.ts';
 
 function introduction({ stops, lengthM, view, stationsProven, stationsLowerBound }: CrawlPlanShown): string {
   const shots = stops.reduce((sum, s) => sum + s.shots.length, 0);

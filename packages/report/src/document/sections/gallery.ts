@@ -7,7 +7,7 @@ import { readablePicture } from '../../pictures/readable.ts';
 import { day, moment } from '../../words/dates.ts';
 import { both } from '../../words/quantities.ts';
 import { type Block, type Cell, type GalleryEntry, heading, paragraph, soft, strong } from '../blocks.ts';
-import type { ReportExtras } from '../report.ts';
+import type { ReportExtras } from '../extras.ts';
 
 type NameOf = (thing: SeenThing) => string;
 

@@ -18,7 +18,7 @@ import {
   strong,
   type Table,
 } from '../blocks.ts';
-import type { ReportExtras } from '../report.ts';
+import type { ReportExtras } from '../extras.ts';
 import { claims } from './claims.ts';
 import { crawl } from './crawl.ts';
 import { gallery } from './gallery.ts';
