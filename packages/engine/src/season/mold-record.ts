@@ -1,6 +1,9 @@
 import { type MoldClass, type MoldParameters, moldParameters } from '../mold/classes.ts';
-import { cleanSurface, stepMoldIndex } from '../mold/step.ts';
+import { moldDecline } from '../mold/decline.ts';
+import { growthCeiling, NO_GROWTH, SLOW_DOWN } from '../mold/growth.ts';
+import { decayOf } from './decay.ts';
 import { loopRoom } from './loop-room.ts';
+import { fillMoldTables, middleGrowthPerHour, tableMoldGrowth } from './mold-growth.ts';
 import { MOLD_SURFACES } from './places.ts';
 import type { SeasonCase } from './season-case.ts';
 import { stepPlaces } from './step-values.ts';
@@ -10,16 +13,18 @@ const { values } = loopRoom;
 
 const CLASSES: readonly MoldClass[] = ['very-sensitive', 'sensitive', 'medium-resistant', 'resistant'];
 const SURFACES = MOLD_SURFACES.length;
-const STRIDE = 5;
+const STRIDE = 7;
 const INDEX = 0;
 const DRY_HOURS = 1;
 const PEAK = 2;
 const MONTH_PEAK = 3;
 /** Relative humidity below which the class grows nowhere. */
 const FLOOR = 4;
+/** Growth in the air that `tableMoldGrowth` refers to, below and from index 1 on. */
+const EARLY = 5;
+const LATE = 6;
 /** The mold of the year under way: classes by surface, `STRIDE` places each. */
 const tracks = new Float64Array(SURFACES * CLASSES.length * STRIDE);
-const mold = cleanSurface();
 
 /** One mold index that is followed. */
 export interface MoldTrack {
@@ -56,7 +61,11 @@ export function startMold(molds: readonly MoldTrack[]): void {
   tracks.fill(0);
   molds.forEach((track, k) => {
     // The curve of critical humidity runs a little below the floor where it meets it.
-    tracks[k * STRIDE + FLOOR] = track.parameters.humidityFloor - 0.01;
+    const p = track.parameters;
+    fillMoldTables(p);
+    tracks[k * STRIDE + FLOOR] = p.humidityFloor - 0.01;
+    tracks[k * STRIDE + EARLY] = p.earlyGrowth * middleGrowthPerHour(p);
+    tracks[k * STRIDE + LATE] = p.lateGrowth * middleGrowthPerHour(p);
   });
 }
 
@@ -68,20 +77,37 @@ export function recordMold(molds: readonly MoldTrack[]): void {
   for (let surface = 0; surface < SURFACES; surface++) {
     const saturation = values[MOLD_PA + surface]!;
     for (let k = 0; k < each; k++, at += STRIDE) {
-      const before = tracks[at + INDEX]!;
+      const dry = vaporPa < tracks[at + FLOOR]! * saturation;
       // A clean surface in dry air stays as it is.
-      if (before === 0 && vaporPa < tracks[at + FLOOR]! * saturation) continue;
+      if (dry && tracks[at + INDEX] === 0) continue;
+      const p = molds[surface * each + k]!.parameters;
+      const temperatureC = values[MOLD_C + surface]!;
       const humidity = vaporPa < saturation ? vaporPa / saturation : 1;
-      mold.index = before;
-      mold.dryHours = tracks[at + DRY_HOURS]!;
-      stepMoldIndex(mold, values[MOLD_C + surface]!, humidity, 1, molds[surface * each + k]!.parameters);
-      const { index } = mold;
-      tracks[at + INDEX] = index;
-      tracks[at + DRY_HOURS] = mold.dryHours;
+      const ceiling = dry ? NO_GROWTH : growthCeiling(temperatureC, humidity, p);
+      if (ceiling === NO_GROWTH) decline(at, p.declineFactor);
+      else grow(at, ceiling, temperatureC, humidity);
+      const index = tracks[at + INDEX]!;
       if (index > tracks[at + PEAK]!) tracks[at + PEAK] = index;
       if (index > tracks[at + MONTH_PEAK]!) tracks[at + MONTH_PEAK] = index;
     }
   }
+}
+
+/** An hour of `stepMoldIndex` without growth. */
+function decline(at: number, factor: number): void {
+  const dryBefore = tracks[at + DRY_HOURS]!;
+  const dryHours = dryBefore + 1;
+  tracks[at + DRY_HOURS] = dryHours;
+  tracks[at + INDEX] = Math.max(tracks[at + INDEX]! - factor * moldDecline(dryBefore, dryHours), 0);
+}
+
+/** An hour of `stepMoldIndex` with growth, with tables and `decayOf` in place of logarithms and exponentials. */
+function grow(at: number, ceiling: number, temperatureC: number, humidity: number): void {
+  tracks[at + DRY_HOURS] = 0;
+  const before = tracks[at + INDEX]!;
+  if (before >= ceiling) return;
+  const rate = tracks[before < 1 ? at + EARLY : at + LATE]! * tableMoldGrowth(temperatureC, humidity);
+  tracks[at + INDEX] = Math.min(before + rate * (1 - decayOf(SLOW_DOWN * (ceiling - before))), ceiling);
 }
 
 /** Highest index now, in the classes that the case gives. */
