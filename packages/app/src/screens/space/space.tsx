@@ -5,6 +5,8 @@ import { useSettings } from '../../settings/settings.ts';
 import type { QuestionProps } from '../../shell/question.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
+import { MeasureTool } from '../measure/measure-tool.tsx';
+import { PictureTool } from '../pictures/picture-tool.tsx';
 import { DrawTool } from './draw/draw-tool.tsx';
 import { ThingList } from './draw/list-panel.tsx';
 import { useEditor } from './draw/use-editor.ts';
@@ -47,7 +49,13 @@ export { PlanEditor as Center } from './draw/plan-editor.tsx';
 
 /** What is done under the house. */
 export function Tools(props: QuestionProps) {
-  return <DrawTool {...props} />;
+  return (
+    <>
+      <DrawTool {...props} />
+      <MeasureTool {...props} />
+      <PictureTool {...props} />
+    </>
+  );
 }
 
 /** Everything drawn, in words and numbers. */

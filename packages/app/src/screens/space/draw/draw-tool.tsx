@@ -37,13 +37,19 @@ export function DrawTool({ openJob }: QuestionProps) {
     if (isOpen && mode === null) editor.go({ is: 'menu' });
   }, [isOpen]);
   // Whoever works with keys stands where the step goes on; whoever is on the plan stays there.
+  const before = useRef<string>('');
   // biome-ignore lint/correctness/useExhaustiveDependencies: each step
   useEffect(() => {
     const now = document.activeElement;
-    if (mode === null || now?.closest('.plan-frame')) return;
-    if (mode.is === 'exact' || now === null || now === document.body) {
-      (body.current?.querySelector<HTMLElement>('input') ?? body.current)?.focus();
+    const wasExact = before.current === 'exact';
+    before.current = mode?.is ?? '';
+    if (mode === null) return;
+    if (wasExact && mode.is !== 'exact') {
+      document.querySelector<HTMLElement>('.plan-frame')?.focus();
+      return;
     }
+    if (mode.is !== 'exact' && now !== null && now !== document.body) return;
+    (body.current?.querySelector<HTMLElement>('input') ?? body.current)?.focus();
   }, [step, isOpen]);
 
   return (

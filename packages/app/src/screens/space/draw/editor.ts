@@ -2,7 +2,8 @@ import type { Point } from '@undercroft/record';
 import type { OpenJob } from '../../../jobs/open-job.ts';
 import { isThingKind, type ThingRef } from '../../../plan/things.ts';
 import type { Storage } from '../../../storage/storage.ts';
-import { keepOutlineDraft, type OutlineDraft, readOutlineDraft } from '../outline/outline-draft.ts';
+import { draftMode } from '../outline/draft-mode.ts';
+import { hasWalls, keepOutlineDraft, type OutlineDraft, readOutlineDraft } from '../outline/outline-draft.ts';
 
 /** What is being done on the plan. */
 export type Mode =
@@ -84,7 +85,10 @@ export class Editor {
     this.openJob = openJob;
     this.#storage = storage;
     readOutlineDraft(storage, openJob.view.id).then((outline) => {
-      if (outline !== null && this.#state.outline === null) this.set({ outline });
+      if (outline === null || this.#state.outline !== null) return;
+      // After a dead battery the walls stand there as they were, at the same step.
+      const mode = this.#state.mode ?? (hasWalls(outline) ? draftMode(outline) : null);
+      this.set({ outline, mode });
     });
   }
 

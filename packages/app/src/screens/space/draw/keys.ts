@@ -139,6 +139,11 @@ function keyOf(editor: Editor, event: KeyboardEvent): boolean {
     void keepNudge(editor).then(() => step(editor, key === ']' ? 1 : -1));
     return true;
   }
+  // The pad for an exact distance is opening: keys that come before it has the focus belong to it.
+  if (state.mode?.is === 'exact' && key.length === 1) {
+    editor.go({ ...state.mode, typed: state.mode.typed + key });
+    return true;
+  }
   if (/^[1-9.]$/.test(key)) return exact(editor, key);
   switch (key) {
     case 'Enter':
@@ -172,7 +177,8 @@ function exact(editor: Editor, digit: string): boolean {
   const { state } = editor;
   const { mode } = state;
   if (isPlacing(state) && mode?.is !== 'move') {
-    editor.go({ is: 'exact', typed: digit, from: state.cursor ?? firstCursor(editor), back: mode });
+    const from = lastPoint(state) ?? state.cursor ?? firstCursor(editor);
+    editor.go({ is: 'exact', typed: digit, from, back: mode });
     return true;
   }
   if (state.selection === null || mode?.is === 'exact') return false;

@@ -53,6 +53,10 @@ export function cornersOf(draft: OutlineDraft): readonly Point[] {
   return draft.by === 'grid' ? draft.corners.map(({ at }) => at) : cornersWalked(draft.legs);
 }
 
+/** Whether anything of the walls is drawn yet. */
+export const hasWalls = (draft: OutlineDraft): boolean =>
+  draft.by === 'grid' ? draft.corners.length > 0 : draft.legs.length > 0;
+
 /** The outline that the record would hold; null of fewer than three walls. */
 export function outlineOf(draft: OutlineDraft): Outline | null {
   if (draft.by === 'grid') {
