@@ -45,6 +45,8 @@ export interface ArrangementOptions {
   readonly screeningCellM?: number;
   /** Share of its air flow that the machine keeps with a duct at its outlet; 0.8 by default. */
   readonly ductedFlowShare?: number;
+  /** A floor whose dampest twentieth is no damper than this is dry enough, fraction; see `arrangementOrder`. */
+  readonly dryEnough?: number;
   /** How many of the best are worked out again on the model's own cells; 16 by default. */
   readonly refined?: number;
   readonly prices?: ArrangementPrices;

@@ -58,21 +58,27 @@ export function figuresOf(
 
 /** Differences that count, in the order in which they do: humidity as a fraction, kWh/day, m. */
 const STEPS = { humidity: 0.01, energyKWhPerDay: 0.25, wayM: 1 } as const;
+/** A floor whose dampest twentieth is no damper than this is dry enough, fraction. Common practice, no source. */
+export const DRY_ENOUGH = 0.65;
 
 /**
- * Order of arrangements: the dampest twentieth of the floor in whole points of humidity, then energy in steps of 0.25
- * kWh/day, then the way for service in meters, then cost. Smaller differences are less than the model knows, and leave the
- * word to the next.
- * @returns negative when `a` is the better one
+ * Order of arrangements: the dampest twentieth of the floor in whole points of humidity, those that are dry enough being
+ * alike, then energy in steps of 0.25 kWh/day, then the way for service in meters, then cost. Smaller differences are less
+ * than the model knows, and leave the word to the next.
+ * @param dryEnough fraction; `DRY_ENOUGH` by default
+ * @returns a comparison that is negative when its first arrangement is the better one
  */
-export function compareArrangements(a: RankedArrangement, b: RankedArrangement): number {
+export function arrangementOrder(
+  dryEnough: number = DRY_ENOUGH,
+): (a: RankedArrangement, b: RankedArrangement) => number {
   const steps = (value: number, step: number): number =>
     Number.isNaN(value) ? Number.MAX_SAFE_INTEGER : Math.round(value / step);
-  return (
-    steps(a.dampestRelativeHumidity, STEPS.humidity) - steps(b.dampestRelativeHumidity, STEPS.humidity) ||
+  const damp = ({ dampestRelativeHumidity }: RankedArrangement): number =>
+    steps(Math.max(dryEnough, dampestRelativeHumidity), STEPS.humidity);
+  return (a, b) =>
+    damp(a) - damp(b) ||
     steps(a.energyKWhPerDay, STEPS.energyKWhPerDay) - steps(b.energyKWhPerDay, STEPS.energyKWhPerDay) ||
     steps(a.wayM, STEPS.wayM) - steps(b.wayM, STEPS.wayM) ||
     a.costCents - b.costCents ||
-    a.dampestRelativeHumidity - b.dampestRelativeHumidity
-  );
+    a.dampestRelativeHumidity - b.dampestRelativeHumidity;
 }

@@ -1,7 +1,7 @@
 import { distanceM, type Point } from '../geometry/point.ts';
 import type { Notice } from '../numerics/notice.ts';
 import { requireRange } from '../numerics/require-range.ts';
-import type { FieldMachine } from './arrangement.ts';
+import type { Arrangement, FieldMachine } from './arrangement.ts';
 import {
   directionsAt,
   type ExcludedPlace,
@@ -12,11 +12,12 @@ import {
   middleOfMachine,
 } from './arrangement-candidates.ts';
 import { type ArrangementOptions, USUAL_PRICES } from './arrangement-options.ts';
-import { compareArrangements, figuresOf, type RankedArrangement } from './arrangement-rank.ts';
+import { arrangementOrder, figuresOf, type RankedArrangement } from './arrangement-rank.ts';
 import { changeKinds, controlVariants, ductVariants, type Variant } from './arrangement-variants.ts';
 import { placeText } from './arrangement-words.ts';
 import { fieldMaps } from './field-maps.ts';
 import { type FieldModel, fieldModel } from './field-model.ts';
+import { type MovedAirOptions, movedAir } from './moved-air.ts';
 import { cellOfPlace } from './places.ts';
 import { type PlacingVerdict, placingRules } from './placing-rules.ts';
 import { steadyField } from './steady-field.ts';
@@ -64,7 +65,8 @@ export function searchArrangements(model: FieldModel, options: ArrangementOption
   const excluded = [...places.excluded];
   const judge = judgeOn(coarse, options);
   const seen: RankedArrangement[] = [];
-  const best = (count: number) => [...seen].sort(compareArrangements).slice(0, count);
+  const order = arrangementOrder(options.dryEnough);
+  const best = (count: number) => [...seen].sort(order).slice(0, count);
 
   const stands = found?.machine === undefined ? null : middleOfMachine(found.machine);
   const verdict = stands === null ? null : rules.place(stands);
@@ -122,19 +124,19 @@ export function searchArrangements(model: FieldModel, options: ArrangementOption
     add(base, controlVariants(coarse.mesh, base, humidity(base), options));
   }
 
-  const order = [...seen].sort(compareArrangements);
+  const inOrder = [...seen].sort(order);
   const fine = judgeOn(model, options);
   const again = (tried: RankedArrangement): RankedArrangement => fine(tried, tried) ?? tried;
   return {
-    ranked: order
+    ranked: inOrder
       .slice(0, options.refined ?? REFINED)
       .map(again)
-      .sort(compareArrangements),
-    present: present === null ? null : { ...again(present), rank: order.indexOf(present) + 1 },
+      .sort(order),
+    present: present === null ? null : { ...again(present), rank: inOrder.indexOf(present) + 1 },
     changes:
       present === null
         ? []
-        : singleChanges(present, order).map(({ kind, ...tried }) => ({ ...again(tried), kind })),
+        : singleChanges(present, inOrder).map(({ kind, ...tried }) => ({ ...again(tried), kind })),
     screened: seen.length,
     excluded,
     notices: noticesOf(options, allowed.length, verdict),
@@ -148,15 +150,25 @@ interface Access {
 
 type Judge = (variant: Variant, access: Access) => RankedArrangement | null;
 
+/** Left-over of the mass balance that no ranking feels. */
+const RANKING_FLOW = 1e-8;
+
 /** Works arrangements out on a mesh, each from the state of the one before; null for one whose air can't flow back. */
 function judgeOn(model: FieldModel, { mixingM2PerS }: ArrangementOptions): Judge {
   let near: SteadyField | undefined;
+  let known: MovedAirOptions['known'];
   return ({ arrangement, what, costCents }, { wayM, pumped }) => {
     const { machine } = arrangement;
     if (machine !== undefined && !canReturn(model, machine)) return null;
+    const air = movedAir(model, arrangement, {
+      tolerance: RANKING_FLOW,
+      ...(known === undefined ? {} : { known }),
+    });
+    known = { arrangement, air };
     const state = steadyField(model, arrangement, {
       mixingM2PerS,
       accuracy: 'ranking',
+      air,
       ...(near === undefined ? {} : { near }),
     });
     near = state;
@@ -199,6 +211,7 @@ function addFans(
   for (let k = 0; k < mostFans; k += 1) {
     const before = best;
     for (const { at, bearingDeg } of places) {
+      if (isTaken(before.arrangement, at)) continue;
       const tried = judge(
         {
           arrangement: {
@@ -216,6 +229,14 @@ function addFans(
     }
     if (before.dampestRelativeHumidity - best.dampestRelativeHumidity < FAN_GAIN) return;
   }
+}
+
+/** Fans stand at least so far from the machine and from each other, m. */
+const FAN_APART_M = 1;
+
+function isTaken({ machine, fans = [] }: Arrangement, at: Point): boolean {
+  if (machine !== undefined && distanceM(middleOfMachine(machine), at) < FAN_APART_M) return true;
+  return fans.some((fan) => distanceM(fan.at, at) < FAN_APART_M);
 }
 
 /** Of all that was screened, the best of each kind that differs from the arrangement as found by that kind only. */

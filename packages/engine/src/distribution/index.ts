@@ -3,7 +3,7 @@ export type { ExcludedPlace } from './arrangement-candidates.ts';
 export type { ArrangementOptions, ArrangementPrices } from './arrangement-options.ts';
 export { USUAL_PRICES } from './arrangement-options.ts';
 export type { ArrangementFigures, RankedArrangement } from './arrangement-rank.ts';
-export { compareArrangements } from './arrangement-rank.ts';
+export { arrangementOrder, DRY_ENOUGH } from './arrangement-rank.ts';
 export type { ArrangementSearch } from './arrangement-search.ts';
 export { searchArrangements } from './arrangement-search.ts';
 export type { DryingAge } from './drying-age.ts';
@@ -29,6 +29,8 @@ export type {
   SourceKind,
   VaporExchange,
 } from './field-site.ts';
+export type { FieldFit, FieldReading, FitOptions, FittedFigure } from './fit-readings.ts';
+export { fitReadings } from './fit-readings.ts';
 export type { Outlet, Throw } from './jet.ts';
 export { freeThrowM, jetMomentumN, THROW_CONSTANTS, throwInSpace } from './jet.ts';
 export type { MachineAtWork } from './machine-closure.ts';

@@ -71,29 +71,36 @@ export function placeMachine(model: FieldModel, machine: FieldMachine): MachineI
   };
 }
 
+/** How air flows are worked out. */
+export interface MovedAirOptions {
+  /** Left-over of the mass balance of each cell, over what is blown in. */
+  readonly tolerance?: number;
+  /** Flows of another arrangement; those of a machine that stands and blows alike are taken over. */
+  readonly known?: { readonly arrangement: Arrangement; readonly air: MovedAir };
+}
+
 /** Air flows of an arrangement. @throws EngineError for figures or places that make no sense */
-export function movedAir(model: FieldModel, arrangement: Arrangement): MovedAir {
+export function movedAir(
+  model: FieldModel,
+  arrangement: Arrangement,
+  { tolerance, known }: MovedAirOptions = {},
+): MovedAir {
   const { graph, mesh, mover } = model;
-  const none = (): Float64Array => new Float64Array(graph.faceA.length);
-  let machine: MachineInSpace | null = null;
-  let machineFlow = none();
   const endings: Ending[] = [];
+  const none = (): Float64Array => new Float64Array(graph.faceA.length);
   const solve = (imposed: Float64Array, source: Float64Array): Float64Array => {
-    const { flow, ending } = mover(imposed, source);
+    const { flow, ending } = mover(imposed, source, tolerance);
     if (ending !== null) endings.push(ending);
     return flow;
   };
+  let machine: MachineInSpace | null = null;
+  let machineFlow = none();
   if (arrangement.machine !== undefined) {
-    const { flowM3PerS, outlet, bearingDeg } = arrangement.machine;
     machine = placeMachine(model, arrangement.machine);
-    const imposed = none();
-    if (machine.jet !== null) {
-      impose(model, arrangement.machine, machine.outlet, outlet, bearingDeg!, machine.jet.throwM, 1, imposed);
-    }
-    const source = new Float64Array(graph.count);
-    source[machine.outlet] = source[machine.outlet]! + flowM3PerS;
-    source[machine.intake] = source[machine.intake]! - flowM3PerS;
-    machineFlow = solve(imposed, source);
+    machineFlow =
+      known?.arrangement.machine !== undefined && blowAlike(known.arrangement.machine, arrangement.machine)
+        ? known.air.machineFlow
+        : solve(...machineDemand(model, arrangement.machine, machine));
   }
   const imposed = none();
   const fanJets = (arrangement.fans ?? []).map((fan, k) => {
@@ -105,6 +112,37 @@ export function movedAir(model: FieldModel, arrangement: Arrangement): MovedAir 
   });
   const fanFlow = solve(imposed, new Float64Array(graph.count));
   return { machine, machineFlow, fanJets, fanFlow, endings };
+}
+
+/** What a machine drives through faces and gives to cells. */
+function machineDemand(
+  model: FieldModel,
+  { flowM3PerS, outlet: at, bearingDeg, ...jet }: FieldMachine,
+  { jet: inSpace, outlet, intake }: MachineInSpace,
+): [Float64Array, Float64Array] {
+  const imposed = new Float64Array(model.graph.faceA.length);
+  if (inSpace !== null && bearingDeg !== null) {
+    impose(model, { ...jet, flowM3PerS }, outlet, at, bearingDeg, inSpace.throwM, 1, imposed);
+  }
+  const source = new Float64Array(model.graph.count);
+  source[outlet] = source[outlet]! + flowM3PerS;
+  source[intake] = source[intake]! - flowM3PerS;
+  return [imposed, source];
+}
+
+function blowAlike(a: FieldMachine, b: FieldMachine): boolean {
+  return (
+    a === b ||
+    (a.intake.xM === b.intake.xM &&
+      a.intake.yM === b.intake.yM &&
+      a.outlet.xM === b.outlet.xM &&
+      a.outlet.yM === b.outlet.yM &&
+      a.bearingDeg === b.bearingDeg &&
+      a.flowM3PerS === b.flowM3PerS &&
+      a.outletM2 === b.outletM2 &&
+      a.throwConstant === b.throwConstant &&
+      a.throwM === b.throwM)
+  );
 }
 
 /** Share of the time that a fan runs. */

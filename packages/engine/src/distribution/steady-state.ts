@@ -12,6 +12,8 @@ export type MachineOutcome =
   | 'idle'
   /** The air at its intake is too cold for it to remove water. */
   | 'too-cold'
+  /** Its duty was given. */
+  | 'given'
   /** There is none. */
   | 'none';
 
