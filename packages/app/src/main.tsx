@@ -38,7 +38,11 @@ async function start(): Promise<void> {
   );
   // A full disk keeps the demo jobs away, not the app.
   await jobs.list.firstStart().catch(() => jobs.list.refresh());
+  setTimeout(() => void jobs.list.drawDemoPictures(), PICTURES_AFTER_MS);
 }
+
+/** The first screen comes before the pictures of the demo jobs. */
+const PICTURES_AFTER_MS = 2500;
 
 function refuse(error: unknown): void {
   const { language } = currentSettings();

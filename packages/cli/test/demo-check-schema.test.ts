@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { DEMO_JOBS, readJobText } from '@undercroft/record';
+import { DEMO_JOBS, readArchive, readJobText } from '@undercroft/record';
 import { describe, expect, test } from 'vitest';
 import { command, ownFolder } from './run-command.ts';
 import { archiveOf, demoJob, writeJob } from './written-jobs.ts';
@@ -24,6 +24,21 @@ describe('demo', () => {
       expect((await command(['check', `some/place/${name}.json`], folder)).code).toBe(0);
     },
   );
+
+  test('--archive writes the log and the pictures, the same bytes each time', async () => {
+    const folder = ownFolder();
+    const { out } = await command(['demo', 'doubted-liner', 'a', '--archive'], folder);
+    expect(out).toBe('Written: a/doubted-liner.zip\n');
+    await command(['demo', 'doubted-liner', 'b', '--archive'], folder);
+    const bytes = readFileSync(join(folder, 'a/doubted-liner.zip'));
+    expect(readFileSync(join(folder, 'b/doubted-liner.zip')).equals(bytes)).toBe(true);
+    const read = readArchive(bytes);
+    if (!read.ok) throw new Error(JSON.stringify(read.issues));
+    expect(read.archive.job).toEqual(demoJob('doubted-liner'));
+    expect([read.archive.blobs.size, read.archive.missingBlobs]).toEqual([32, []]);
+    const { code, err } = await command(['check', 'a/doubted-liner.zip'], folder);
+    expect([code, err]).toEqual([0, '']);
+  });
 
   test('--out names the folder as well', async () => {
     const folder = ownFolder();

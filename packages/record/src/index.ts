@@ -5,7 +5,7 @@ export type { ArchiveLimits } from './archive/unpack.ts';
 export { writeArchive } from './archive/write-archive.ts';
 export { canonicalJson } from './canonical.ts';
 export type { DemoJob } from './demo/index.ts';
-export { DEMO_JOBS, demoPictures } from './demo/index.ts';
+export { DEMO_JOBS, demoPictures, eachDemoPicture } from './demo/index.ts';
 export type { RecordIssue } from './issues.ts';
 export { entryJsonSchema, jobJsonSchema } from './json-schema.ts';
 export type { FoldedJob } from './log/assemble-job.ts';

@@ -1,2 +1,2 @@
 /** Loaded when the demo jobs are put on the list. */
-export { DEMO_JOBS } from '@undercroft/record';
+export { DEMO_JOBS, eachDemoPicture } from '@undercroft/record';

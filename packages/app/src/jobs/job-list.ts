@@ -18,6 +18,9 @@ export type Imported =
   | { readonly ok: true; readonly id: string; readonly missingBlobs: number }
   | { readonly ok: false; readonly issues: readonly RecordIssue[] };
 
+/** Time for everything else between two pictures that are drawn. */
+const BETWEEN_PICTURES_MS = 20;
+
 /** Loads what this module needs of the record. */
 const parts = () => import('./job-parts.ts');
 
@@ -168,6 +171,32 @@ export class JobList {
       else await this.#keep(new JobLog(job.id), entriesOfJob(job, this.#authors()), true);
     }
     await this.#changed();
+  }
+
+  /**
+   * Draws the pictures of the demo jobs on the list and keeps them, one at a time so that nothing waits for them. Stops
+   * without a word where they cannot be kept: they can be drawn again.
+   */
+  async drawDemoPictures(): Promise<void> {
+    try {
+      await this.#keepDemoPictures();
+    } catch (error) {
+      if (!(error instanceof StorageError)) throw error;
+    }
+  }
+
+  async #keepDemoPictures(): Promise<void> {
+    const { DEMO_JOBS, eachDemoPicture } = await import('./demo-jobs.ts');
+    const here = new Set((await this.#storage.cards()).map((card) => card.id));
+    for (const demo of DEMO_JOBS.filter(({ job }) => here.has(job.id))) {
+      const [last] = (demo.job.media?.photos ?? []).slice(-1);
+      if (last === undefined || (await this.#storage.blob(last.sha256)) !== undefined) continue;
+      for (const [, bytes] of eachDemoPicture(demo)) {
+        const blob = new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'image/png' });
+        await this.#storage.putBlob(demo.job.id, blob);
+        await new Promise((next) => setTimeout(next, BETWEEN_PICTURES_MS));
+      }
+    }
   }
 
   /** On the very first start the demo jobs are there, so that nobody begins before an empty page. */

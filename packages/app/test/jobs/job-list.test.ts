@@ -29,6 +29,21 @@ it('starts with the demo jobs, once', async () => {
   expect(jobs.list.view.cards).toEqual([]);
 });
 
+it('draws the pictures of the demo jobs, so that an archive of one lacks none', {
+  timeout: 30_000,
+}, async () => {
+  await jobs.list.addDemos();
+  const { id } = jobs.list.view.cards.find((card) => card.id === 'demo-doubted-liner')!;
+  await jobs.list.drawDemoPictures();
+  const file = await jobs.list.exportArchive(id);
+  await jobs.list.remove(id);
+  await jobs.list.empty();
+  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0 });
+  const photos = (await jobs.open(id))?.view.job?.media.photos ?? [];
+  expect(photos.length).toBe(32);
+  for (const { sha256, bytes } of photos) expect((await storage.blob(sha256))?.size).toBe(bytes);
+});
+
 it('brings a removed job back whole', async () => {
   const id = await jobs.list.create('Elm Street');
   await jobs.list.remove(id);

@@ -13,12 +13,17 @@ export interface DemoJob {
   readonly job: JobInput;
 }
 
+/** The pictures of a demo job one after the other, each with its hash: for somebody who may not be kept waiting. */
+export function eachDemoPicture({ job }: DemoJob): Generator<readonly [sha256: string, bytes: Uint8Array]> {
+  return drawPictures(JobSchema.parse(job));
+}
+
 /**
  * The pictures of a demo job by their hash, drawn when they are asked for: about 30 ms of processor time each. None for a
  * job without photos.
  */
-export function demoPictures({ job }: DemoJob): ReadonlyMap<string, Uint8Array> {
-  return drawPictures(JobSchema.parse(job));
+export function demoPictures(demo: DemoJob): ReadonlyMap<string, Uint8Array> {
+  return new Map(eachDemoPicture(demo));
 }
 
 export const DEMO_JOBS: readonly DemoJob[] = [

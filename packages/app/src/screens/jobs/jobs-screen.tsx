@@ -86,7 +86,9 @@ export function JobsScreen() {
       </section>
       <div className="actions">
         <ImportFile attempt={attempt} />
-        <Button onPress={() => void attempt(() => list.addDemos())}>{say('demos')}</Button>
+        <Button onPress={() => void attempt(() => list.addDemos()).then(() => list.drawDemoPictures())}>
+          {say('demos')}
+        </Button>
       </div>
       <RemovedJobs removed={removed} attempt={attempt} onRestore={(card) => void restore(card)} />
       <StorageLine />
