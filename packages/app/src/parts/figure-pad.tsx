@@ -75,7 +75,7 @@ export function FigurePad(props: FigurePadProps) {
         {us && (
           <Key
             className="pad-key"
-            aria-label={fractions ? say('digits') : say('fractions')}
+            aria-label={fractions ? `1 2 3: ${say('digits')}` : `½ ¼ ⅛: ${say('fractions')}`}
             onPress={() => setFractions(!fractions)}
           >
             {fractions ? '1 2 3' : '½ ¼ ⅛'}
