@@ -2,11 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cellGraph } from '../../src/distribution/cell-graph.ts';
 import { gridLevels } from '../../src/distribution/coarsen.ts';
+import { fieldModel } from '../../src/distribution/field-model.ts';
+import { fieldSystem } from '../../src/distribution/field-system.ts';
 import { bernoulli, createOperator, setOperator } from '../../src/distribution/lane-operator.ts';
 import { LANES } from '../../src/distribution/lanes.ts';
 import { potentialSolver } from '../../src/distribution/potential-flow.ts';
 import { solveLanes, solverRoom } from '../../src/distribution/solve-lanes.ts';
+import { steadyField } from '../../src/distribution/steady-field.ts';
 import { seededRandom } from '../../src/numerics/seeded-random.ts';
+import { bandedDirect } from './banded-direct.ts';
+import { machineAlone, workedSite } from './worked-plan.ts';
 
 /** A random network on a grid: some faces closed, some narrow, flows that need not balance, ducts across. */
 function network(columns: number, rows: number, seed: number, ducts: number) {
@@ -195,5 +200,29 @@ describe('solver', () => {
       }),
       { numRuns: 25 },
     );
+  });
+});
+
+describe('against plain elimination within the band', () => {
+  it('a state of the worked plan is the same', () => {
+    const model = fieldModel(workedSite(), 0.5);
+    const arrangement = machineAlone({ intake: { xM: 1.2, yM: 1.2 }, outlet: { xM: 2.2, yM: 1.2 } });
+    const state = steadyField(model, arrangement, { mixingM2PerS: 0.009 });
+    const system = fieldSystem(model, arrangement, state.air, 0.009);
+    const { duty, waterGiven } = state.machine!;
+    const loss = Float64Array.from({ length: model.mesh.count }, (_, i) => system.loss[LANES * i]!);
+    loss[system.intake]! += duty * system.flowM3PerS;
+    const given = system.waterGiven.slice();
+    given[system.outlet]! += waterGiven;
+    const [exact] = bandedDirect(
+      model.graph,
+      system.still.map((d, f) => d + duty * system.stirred[f]!),
+      system.steadyFlow.map((q, f) => q + duty * system.machineFlow[f]!),
+      loss,
+      [given],
+    );
+    state.humidityRatio.forEach((w, i) => {
+      expect(Math.abs(w / exact![i]! - 1)).toBeLessThan(1e-7);
+    });
   });
 });
