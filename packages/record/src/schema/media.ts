@@ -69,6 +69,9 @@ export const Finding = z.strictObject({
     .optional(),
   severity: z.int().min(0).max(4).optional(),
   photoIds: z.array(Id).max(200).default([]),
+  /** Clips and voice notes about it. */
+  clipIds: z.array(Id).max(50).optional(),
+  audioIds: z.array(Id).max(50).optional(),
   observationIds: z.array(Id).max(200).default([]),
   when: Instant,
   who: Label,

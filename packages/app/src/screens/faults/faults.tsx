@@ -9,10 +9,14 @@ import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
 import { MeasureTool } from '../measure/measure-tool.tsx';
 import { PictureTool } from '../pictures/picture-tool.tsx';
+import { Board } from './board.tsx';
 import { Criterion } from './criterion.tsx';
 import { faultsTexts } from './faults-texts.ts';
+import { findingTexts } from './finding-texts.ts';
+import { FindingTool } from './finding-tool.tsx';
 import { ReadingList } from './reading-list.tsx';
 import './faults.css';
+import './findings.css';
 
 const VERDICTS: readonly Verdict[] = ['not-met', 'not-shown', 'met'];
 
@@ -20,8 +24,16 @@ const VERDICTS: readonly Verdict[] = ['not-met', 'not-shown', 'met'];
 export function Answer({ view, result, place }: QuestionProps) {
   const say = useTexts(faultsTexts);
   const common = useTexts(commonTexts);
+  const finding = useTexts(findingTexts);
   const { assessment } = result;
-  if (view.job === null || !isSurveyed(view.job)) return <p>{say('noJob')}</p>;
+  if (view.job === null || !isSurveyed(view.job)) {
+    return (
+      <div className="faults">
+        <p>{say('noJob')}</p>
+        {view.job !== null && <Board job={view.job} />}
+      </div>
+    );
+  }
   if (assessment === null) {
     return result.reason === undefined ? (
       <p className="soft">{common('computing')}</p>
@@ -32,6 +44,8 @@ export function Answer({ view, result, place }: QuestionProps) {
   return (
     <div className="faults">
       <p className="headline">{assessment.headline}</p>
+      <h3>{finding('findings')}</h3>
+      <Board job={view.job} />
       <h3>{say('readings')}</h3>
       <ReadingList readings={assessment.readings} />
       <h3>{say('criteria')}</h3>
@@ -50,6 +64,7 @@ export function Answer({ view, result, place }: QuestionProps) {
 export function Tools(props: QuestionProps) {
   return (
     <>
+      <FindingTool {...props} />
       <MeasureTool {...props} />
       <PictureTool {...props} />
     </>

@@ -28,7 +28,6 @@ export interface MeasureForm {
   readonly meterCorrects: Readings['wood'][number]['meterCorrects'];
   readonly way: Way;
   readonly quantity: string;
-  readonly answer: '' | 'yes' | 'no';
   readonly assumed: boolean;
   /** Id of the level set-up, or `new`. */
   readonly setup: string;
@@ -54,7 +53,6 @@ const FIRST: MeasureForm = {
   meterCorrects: 'nothing',
   way: 'stay',
   quantity: '',
-  answer: '',
   assumed: false,
   setup: '',
   levelView: 'take',
@@ -68,8 +66,8 @@ export const measureKey = (jobId: string) => `${jobId}/measure`;
 /** True for a kept draft in which somebody had typed or chosen something that is not saved. */
 export function isHalfDone(kept: string): boolean {
   try {
-    const { typed = {}, last = {}, answer = '' } = JSON.parse(kept) as Partial<MeasureForm>;
-    return answer !== '' || Object.entries(typed).some(([name, text]) => text !== '' && text !== last[name]);
+    const { typed = {}, last = {} } = JSON.parse(kept) as Partial<MeasureForm>;
+    return Object.entries(typed).some(([name, text]) => text !== '' && text !== last[name]);
   } catch {
     return false;
   }
@@ -83,7 +81,6 @@ export function useMeasureForm(jobId: string): FormDraft<MeasureForm> {
 export function afterSaving(form: MeasureForm, id: string): Partial<MeasureForm> {
   return {
     typed: {},
-    answer: '',
     note: '',
     last: { ...form.last, ...form.typed },
     saved: [...form.saved, id],

@@ -40,8 +40,8 @@ export default function MeasureSheet(props: QuestionProps) {
     if (kind === 'level' && form.levelView === 'take' && form.place.at !== undefined && !form.isPlacing) {
       change({ isPlacing: true });
     } else if (kind !== 'level' && form.isPlacing) change({ isPlacing: false });
-    else if (kind === 'quantity' && form.quantity !== '') change({ quantity: '', typed: {}, answer: '' });
-    else change({ kind: null, isPlacing: false, typed: {}, answer: '', saved: [] });
+    else if (kind === 'quantity' && form.quantity !== '') change({ quantity: '', typed: {} });
+    else change({ kind: null, isPlacing: false, typed: {}, saved: [] });
   };
   return (
     <ToolSheet

@@ -10,16 +10,18 @@ import { measureTexts } from './measure-texts.ts';
 const FIRST = 12;
 
 interface QuantityListProps {
+  /** Keys of what is wanted most, which stand first while nothing is searched. */
+  readonly wanted: readonly string[];
   readonly onChosen: (key: string) => void;
 }
 
 /** Everything that can be measured or answered, searched in both languages. */
-export function QuantityList({ onChosen }: QuantityListProps) {
+export function QuantityList({ wanted, onChosen }: QuantityListProps) {
   const say = useTexts(measureTexts);
   const { language } = useSettings();
   const [search, setSearch] = useState('');
   const [all, setAll] = useState(false);
-  const found = findQuantities(search, language);
+  const found = findQuantities(search, language, wanted);
   const shown = all ? found : found.slice(0, FIRST);
   return (
     <div className="quantity-list">

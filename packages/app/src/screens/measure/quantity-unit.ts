@@ -1,5 +1,25 @@
 import { type criteria, units } from '@undercroft/engine';
+import type { Place } from '@undercroft/record';
 import { readNumber, unitSymbol } from '../../parts/read-number.ts';
+
+/** Things on the plan to which a quantity belongs. */
+export const KINDS_OF_PLACES: Readonly<
+  Partial<Record<criteria.QuantityPlace, readonly NonNullable<Place['on']>['kind'][]>>
+> = {
+  pier: ['pier'],
+  wall: ['wall'],
+  'liner-edge': ['wall', 'door'],
+  vent: ['vent'],
+  access: ['door'],
+  duct: ['duct'],
+  girder: ['girder'],
+  sump: ['equipment'],
+  dehumidifier: ['equipment'],
+  equipment: ['equipment'],
+  drain: ['drain'],
+  floor: ['zone'],
+  ground: ['zone'],
+};
 
 /** How a quantity is typed: on the tape pad, as a number of some kind with a unit, or as an answer. */
 export type TypedAs =
@@ -78,6 +98,28 @@ export function readQuantity(
   return units.convert(value, units.canonicalUnit(typed.dimension), typed.kept);
 }
 
+/**
+ * What was typed, in the unit of the record: on the tape pad, as a number, or `yes` and `no`. Null where nothing was, or
+ * nothing that can be real.
+ */
+export function readTyped(
+  quantity: criteria.Quantity,
+  text: string,
+  system: units.UnitSystem,
+): { readonly value: number | boolean | null; readonly isReal: boolean } {
+  const kind = typedAs(quantity);
+  if (kind.as === 'answer') return { value: text === '' ? null : text === 'yes', isReal: true };
+  let value: number | null;
+  if (kind.as === 'tape') {
+    const isMinus = text.trim().startsWith('-');
+    const read = units.parseLength(text.replace('-', ''), system === 'us' ? 'in' : 'mm');
+    value = read.ok ? units.metersFromNanometers(read.nanometers) * (isMinus ? -1 : 1) : null;
+  } else value = readQuantity(text, kind, system);
+  const { range } = quantity;
+  const isReal = value === null || range === undefined || (value >= range[0] && value <= range[1]);
+  return { value: isReal ? value : null, isReal };
+}
+
 /** A value of a quantity as people of a system read it. */
 export function quantityText(quantity: criteria.Quantity, value: number, system: units.UnitSystem): string {
   const typed = typedAs(quantity);
@@ -91,4 +133,14 @@ export function quantityText(quantity: criteria.Quantity, value: number, system:
   }
   if (kept === undefined) return `${Number(value.toPrecision(4))} ${symbol ?? ''}`.trim();
   return units.formatQuantity(units.convert(value, kept, units.canonicalUnit(dimension)), dimension, system);
+}
+
+/** A value of the record as it would have been typed. */
+export function typedText(
+  quantity: criteria.Quantity,
+  value: number | boolean,
+  system: units.UnitSystem,
+): string {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return quantityText(quantity, value, system).replace('−', '-');
 }

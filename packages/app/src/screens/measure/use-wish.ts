@@ -14,7 +14,6 @@ export function useWish(wish: SheetWish | null, { change }: FormDraft<MeasureFor
       kind: wish.kind as MeasureKind,
       isPlacing: false,
       typed: {},
-      answer: '',
       saved: [],
       quantity: wish.quantity ?? '',
       ...(wish.where === 'outdoor' || wish.where === 'crawl' || wish.where === 'house'

@@ -1,4 +1,5 @@
-import type { criteria } from '@undercroft/engine';
+import { criteria } from '@undercroft/engine';
+import type { Settings } from '../../settings/settings.ts';
 
 /** Spanish wording of the questions about a job; the English one stands with the questions. */
 export const QUESTIONS_ES: Readonly<Partial<Record<criteria.FactKey, string>>> = {
@@ -88,3 +89,71 @@ export const QUESTIONS_ES: Readonly<Partial<Record<criteria.FactKey, string>>> =
   sewagePresent: '¿Hay aguas negras en el espacio?',
   gasSmell: '¿Huele a gas?',
 };
+
+/** Answers that are no number and no name, in both languages. */
+const ANSWERS: Readonly<Record<string, { readonly en: string; readonly es: string }>> = {
+  vented: { en: 'vented', es: 'con ventilación' },
+  closed: { en: 'closed', es: 'cerrado' },
+  'perforated-plate': { en: 'perforated plate', es: 'lámina perforada' },
+  'expanded-plate': { en: 'expanded plate', es: 'lámina desplegada' },
+  'hardware-cloth': { en: 'hardware cloth', es: 'malla de alambre soldada' },
+  'wire-mesh': { en: 'wire mesh', es: 'tela de alambre' },
+  'grille-or-brick': { en: 'grille or brick', es: 'rejilla o ladrillo' },
+  none: { en: 'none', es: 'ninguna' },
+  A: { en: 'A', es: 'A' },
+  B: { en: 'B', es: 'B' },
+  C: { en: 'C', es: 'C' },
+  earth: { en: 'earth', es: 'tierra' },
+  gravel: { en: 'gravel', es: 'grava' },
+  slab: { en: 'slab', es: 'losa' },
+  exhaust: { en: 'exhaust fan', es: 'extractor' },
+  supply: { en: 'house air', es: 'aire de la casa' },
+  plenum: { en: 'plenum', es: 'pleno' },
+  dehumidifier: { en: 'dehumidifier', es: 'deshumidificador' },
+  'portable-to-25-pints': { en: 'portable, to 25 pints', es: 'portátil, hasta 25 pintas' },
+  'portable-to-50-pints': { en: 'portable, to 50 pints', es: 'portátil, hasta 50 pintas' },
+  'portable-over-50-pints': { en: 'portable, over 50 pints', es: 'portátil, más de 50 pintas' },
+  'ducted-to-8-ft3': { en: 'ducted, to 8 ft³', es: 'con ductos, hasta 8 pies³' },
+  'ducted-over-8-ft3': { en: 'ducted, over 8 ft³', es: 'con ductos, más de 8 pies³' },
+  continuous: { en: 'continuous', es: 'continuo' },
+  cavity: { en: 'in the cavity', es: 'entre postes' },
+  'cavity-and-continuous': { en: 'both', es: 'los dos' },
+  slight: { en: 'slight', es: 'baja' },
+  moderate: { en: 'moderate', es: 'media' },
+  'very-heavy': { en: 'very heavy', es: 'muy alta' },
+  'floor-hatch': { en: 'floor hatch', es: 'trampilla' },
+  'wall-opening': { en: 'wall opening', es: 'abertura en el muro' },
+  hung: { en: 'hung', es: 'cuelga' },
+  irc: { en: 'IRC', es: 'IRC' },
+  ipc: { en: 'IPC', es: 'IPC' },
+  upc: { en: 'UPC', es: 'UPC' },
+  interior: { en: 'inside', es: 'adentro' },
+  exterior: { en: 'outside', es: 'afuera' },
+  'mineral-fiber': { en: 'mineral fiber', es: 'fibra mineral' },
+  'wood-panel': { en: 'wood panel', es: 'panel de madera' },
+  particleboard: { en: 'particleboard', es: 'aglomerado' },
+  hardboard: { en: 'hardboard', es: 'tablero duro' },
+  gypsum: { en: 'gypsum', es: 'yeso' },
+  steel: { en: 'steel', es: 'acero' },
+  'above-opening': { en: 'below the outlet', es: 'debajo de la salida' },
+  'beside-opening': { en: 'beside it', es: 'a su lado' },
+  '10-percent': { en: '10%', es: '10%' },
+  '15-percent': { en: '15%', es: '15%' },
+  yes: { en: 'Yes', es: 'Sí' },
+  no: { en: 'No', es: 'No' },
+};
+
+/**
+ * A question about the job in a language.
+ * @param english as the assessment words it; else as the engine does
+ */
+export function questionText(key: string, language: Settings['language'], english?: string): string {
+  const known = Object.hasOwn(criteria.facts, key) ? criteria.facts[key as criteria.FactKey].question : key;
+  const spanish = QUESTIONS_ES[key as criteria.FactKey];
+  return language === 'es' && spanish !== undefined ? spanish : (english ?? known);
+}
+
+/** An answer as it stands on a button. */
+export function answerText(answer: string, language: Settings['language']): string {
+  return ANSWERS[answer]?.[language] ?? answer;
+}

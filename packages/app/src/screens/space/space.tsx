@@ -6,6 +6,7 @@ import type { QuestionProps } from '../../shell/question.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
 import { MeasureTool } from '../measure/measure-tool.tsx';
+import { StillMissing } from '../missing/still-missing.tsx';
 import { PictureTool } from '../pictures/picture-tool.tsx';
 import { DrawTool } from './draw/draw-tool.tsx';
 import { ThingList } from './draw/list-panel.tsx';
@@ -38,6 +39,7 @@ export function Answer(props: QuestionProps) {
           <Sizes {...props} />
         </>
       )}
+      <StillMissing {...props} />
       <Drawn {...props} />
       <h3>{say('details')}</h3>
       <JobDetails {...props} />
