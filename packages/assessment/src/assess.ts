@@ -18,11 +18,16 @@ import { isSurveyed, type Job, type RecordIssue, type SurveyedJob } from '@under
 import type { Assessment } from './assessment.ts';
 import { Assumptions } from './assumptions.ts';
 import { budgetOf } from './budget/budgets.ts';
-import { designMonth, surveyDay } from './budget/conditions.ts';
+import { type Conditions, designMonth, surveyDay } from './budget/conditions.ts';
 import { causesOf } from './causes/causes.ts';
 import { type ChosenClimate, chooseClimate } from './climate.ts';
 import { coverageOf } from './coverage/coverage.ts';
 import { cautionsOf, judgeCriteria } from './criteria.ts';
+import { asSaid } from './defects/as-said.ts';
+import { detectedDefects } from './defects/detected.ts';
+import { effectsOr, mendsOf, monthEffects, withEffects } from './defects/effects.ts';
+import { withYears } from './defects/years.ts';
+import { samplesOfFindings } from './evidence/from-findings.ts';
 import { samplesOfPlan } from './evidence/from-plan.ts';
 import { samplesOfObservations, samplesOfSurfaces, samplesOfWood } from './evidence/from-readings.ts';
 import { jobFacts } from './evidence/job-facts.ts';
@@ -136,21 +141,34 @@ export function assess(record: Job, weather?: climate.ClimateYear, options: Asse
     ...samplesOfWood(job),
     ...samplesOfSurfaces(job, crawl?.humidityRatio, pressurePa),
     ...samplesOfPlan(job, space.result),
+    ...samplesOfFindings(job),
   ];
   const judged = judgeCriteria(job, samples, facts);
   const count = (verdict: string) => judged.results.filter((c) => c.verdict === verdict).length;
-  const day = surveyDay(job, space, chosen, pressurePa, assumptions);
+  const looked = detectedDefects(job, space.result, judged, samples, facts);
+  const said = asSaid(job, space, looked.detected, samples, assumptions);
+  const day = surveyDay(said.job, space, chosen, pressurePa, assumptions);
+  const balance = (conditions: Conditions) =>
+    budgetOf(said.job, said.space, { ...conditions, said: said.origins }, assumptions);
   const budgets = {
-    ...(day === undefined ? {} : { surveyDay: budgetOf(job, space, day, assumptions) }),
-    designMonth: budgetOf(job, space, designMonth(job, space, chosen, assumptions), assumptions),
+    ...(day === undefined ? {} : { surveyDay: balance(day) }),
+    designMonth: balance(designMonth(said.job, space, chosen, assumptions)),
   };
-  const year = yearOf(job, space, chosen, assumptions, options, problems);
+  const year = yearOf(said.job, said.space, chosen, assumptions, options, problems);
+  const mends = mendsOf(said, job, looked.defects);
+  const effects = effectsOr(() => {
+    const month = monthEffects(mends, said, chosen, budgets.designMonth);
+    return withYears(mends, month, said, chosen, year, options.seed ?? 1);
+  }, problems);
   const shown = options.coverage === false ? undefined : coverageWith(job, space, assumptions, problems);
   const parts = {
     readings: readingMeanings(job, pressurePa),
     criteria: judged.results,
     openQuestions: judged.openQuestions,
     criteriaCount: { met: count('met'), notMet: count('not-met'), notShown: count('not-shown') },
+    defects: withEffects(looked.defects, effects, said),
+    defectsNotShown: looked.notShown,
+    defectsCount: looked.count,
     budgets,
     ...(shown === undefined ? {} : { coverage: shown }),
   };
@@ -174,6 +192,7 @@ export function assess(record: Job, weather?: climate.ClimateYear, options: Asse
       samples,
       ...parts,
       ...(year === undefined ? {} : { season: year }),
+      defects: looked.detected,
     }),
     assumptions: assumptions.list(),
     cautions: cautionsOf(facts),

@@ -5,6 +5,7 @@ import type { BudgetPath } from './budget/budget-path.ts';
 import type { ConditionOrigins } from './budget/origins.ts';
 import type { CausesAssessment } from './causes/causes-assessment.ts';
 import type { CoverageAssessment } from './coverage/coverage-assessment.ts';
+import type { DefectNotShown, DefectResult, DefectsCount } from './defects/defect-result.ts';
 import type { Origin } from './origin.ts';
 import type { SeasonAssessment } from './season/season-assessment.ts';
 
@@ -176,6 +177,11 @@ export interface Assessment {
   /** What nobody has answered yet, the question that most criteria wait for first. */
   readonly openQuestions: readonly OpenQuestion[];
   readonly criteriaCount: { readonly met: number; readonly notMet: number; readonly notShown: number };
+  /** Defects that were shown, claimed, contradicted or are suspected; the surest and gravest first. */
+  readonly defects: readonly DefectResult[];
+  /** Defects of the catalogue that nobody has shown and nobody can rule out yet. */
+  readonly defectsNotShown: readonly DefectNotShown[];
+  readonly defectsCount: DefectsCount;
   readonly budgets: { readonly surveyDay?: BudgetResult; readonly designMonth: BudgetResult };
   /** What the pictures show of the space and what they do not; absent where it was not asked for. */
   readonly coverage?: CoverageAssessment;

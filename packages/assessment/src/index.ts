@@ -54,6 +54,15 @@ export type {
   CrawlStop,
 } from './coverage/crawl-plan.ts';
 export { crawlPlanOf, crawlPlanWith } from './coverage/crawl-plan.ts';
+export type {
+  DefectClaim,
+  DefectNotShown,
+  DefectPlace,
+  DefectResult,
+  DefectsCount,
+  MendedEffect,
+  MendedYear,
+} from './defects/defect-result.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';
 export type { FallOfSpots, LeveledSetup, LeveledSpot, LevelSheet } from './levels.ts';

@@ -14,18 +14,38 @@ const DRYER = { value: 1.8, low: 0.6, high: 4, unit: 'kg/day' } as const;
 /** Share of the time a machine ran on the survey day, where nobody logged it. */
 const RUN_SHARE = { value: 0.4, low: 0.1, high: 1, unit: 'fraction' } as const;
 
+/** Water of a drip or a small leak that reaches the air; an estimate of the trade, no source. */
+const LEAK = { value: 2, low: 0.2, high: 20, unit: 'kg/day' } as const;
+
+function leak(job: SurveyedJob, exhaustEnds: boolean, assumptions: Assumptions): moisture.EnteredSource[] {
+  const seen = job.readings.observations.some(
+    (o) => o.quantity === 'plumbingLeakPresent' && o.value === true,
+  );
+  const found = job.findings.some((f) => f.defect === 'water-let-in-from-plumbing-or-dryer');
+  // A finding of this kind beside an exhaust that ends in the space is about the exhaust.
+  if (!seen && (!found || exhaustEnds)) return [];
+  const kgPerDay = assumptions.band(
+    'leak',
+    'Water from pipes or equipment',
+    LEAK,
+    'Seen and not measured; read the water meter with all taps shut.',
+  );
+  return [{ key: 'leak', title: 'Pipes or equipment', kgPerDay }];
+}
+
 /** Water that enters by use or by fault. */
 export function enteredSources(job: SurveyedJob, assumptions: Assumptions): moisture.EnteredSource[] {
   const ends = job.readings.observations.some((o) => o.quantity === 'exhaustEndsInCrawl' && o.value === true);
   const dryer = job.plan.ducts.some((d) => d.carries === 'dryer');
-  if (!ends || !dryer) return [];
+  const leaks = leak(job, ends, assumptions);
+  if (!ends || !dryer) return leaks;
   const kgPerDay = assumptions.band(
     'dryer',
     'Water from the clothes dryer',
     DRYER,
     'Its duct ends in the space; loads a day are a guess.',
   );
-  return [{ key: 'dryer', title: 'Clothes dryer', kgPerDay }];
+  return [{ key: 'dryer', title: 'Clothes dryer', kgPerDay }, ...leaks];
 }
 
 /** Supply ducts, whose skin may be below the dew point. */

@@ -3,6 +3,7 @@ import type { SurveyedJob } from '@undercroft/record';
 import { type Assumptions, measured } from '../assumptions.ts';
 import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
+import type { Origin } from '../origin.ts';
 import { meanAir } from '../readings/air.ts';
 import { type AirExchange, airExchange } from './air-exchange.ts';
 import { crawlFacts } from './crawl-facts.ts';
@@ -23,6 +24,8 @@ export interface Conditions {
   readonly groundC: moisture.Band;
   readonly air: AirExchange;
   readonly origins: ConditionOrigins;
+  /** Whose word parts of the space are that the drawing does not have, by their ids. */
+  readonly said?: ReadonlyMap<string, Origin>;
 }
 
 /** Room temperatures of a house where nobody said: heated to 20 °C, cooled to 24 °C (common practice, no source). */

@@ -63,21 +63,31 @@ function seams(job: SurveyedJob, groundC: moisture.Band, assumptions: Assumption
 }
 
 function edges(job: SurveyedJob, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerGap[] {
-  return job.plan.walls
-    .filter((w) => (w.linerLooseM ?? 0) > 0)
-    .map((w) => ({
+  const walls = job.plan.walls.filter((w) => (w.linerLooseM ?? 0) > 0);
+  const frames = job.plan.doors.filter((d) => d.kind === 'wall' && d.linerSealedToFrame === false);
+  return [
+    ...walls.map((w) => ({
       key: w.id,
       title: `Loose liner edge at wall ${w.wallId}`,
-      lengthM: measured(w.linerLooseM as number),
-      gapM: assumptions.band(
-        'looseEdge',
-        'Gap of a loose liner edge',
-        LOOSE_EDGE,
-        'Length was measured, the gap was not.',
-      ),
-      groundTemperatureC: groundC,
-      dryLayerSPerM: DAMP_SOIL,
-    }));
+      lengthM: w.linerLooseM as number,
+    })),
+    ...frames.map((d) => ({
+      key: d.id,
+      title: `Open liner edge at the frame of ${d.id}`,
+      lengthM: d.widthM,
+    })),
+  ].map(({ lengthM, ...edge }) => ({
+    ...edge,
+    lengthM: measured(lengthM),
+    gapM: assumptions.band(
+      'looseEdge',
+      'Gap of a loose liner edge',
+      LOOSE_EDGE,
+      'Length was measured, the gap was not.',
+    ),
+    groundTemperatureC: groundC,
+    dryLayerSPerM: DAMP_SOIL,
+  }));
 }
 
 function piers(job: SurveyedJob, groundC: moisture.Band, assumptions: Assumptions): moisture.LinerGap[] {

@@ -60,6 +60,8 @@ function originOf(
   if (TEMPERATURES.has(input.name) && kind !== 'cold-surface') return origins.ground;
   if (input.name === 'humidity ratio') return kind === 'outside-air' ? origins.outdoor : origins.house;
   if (!input.band.assumed) {
+    const said = conditions.said?.get(item);
+    if (said !== undefined) return said;
     return kind === 'cold-surface' && TEMPERATURES.has(input.name)
       ? { kind: 'reading', note: 'coldest duct that was read' }
       : ofSurvey(job, 'plan', 'from the plan', item === '' ? undefined : item);

@@ -1,3 +1,4 @@
+import { geometry as shapes } from '@undercroft/engine';
 import type { SurveyedJob } from '@undercroft/record';
 import type { GeometryResult } from '../assessment.ts';
 import type { Sample } from './sample.ts';
@@ -47,13 +48,57 @@ function ofLiner({ plan }: SurveyedJob): Drawn[] {
     ...plan.doors.map(
       (d): Drawn => ['linerDoorFrameSealed', d.id, d.linerSealedToFrame, 'liner at the door frame'],
     ),
+    ...plan.seams.map((s): Drawn => ['seamsSealed', s.id, tapedAllAlong(s), 'tape of a drawn seam']),
+    ...walls.map(
+      (w): Drawn => [
+        'linerEdgeAttached',
+        w.id,
+        w.linerLooseM === undefined ? undefined : w.linerLooseM === 0,
+        'loose length on a wall',
+      ],
+    ),
+    ...plan.piers.map((p): Drawn => ['pierCarriesWood', p.id, bearsGirder(plan, p), 'girder over a pier']),
+    ['waterLyingOnLiner', 'ground', waterSeen(plan.ground.liner?.waterOnTop, 'pond'), 'liner of the floor'],
+    [
+      'waterMovesUnderLiner',
+      'ground',
+      waterSeen(plan.ground.liner?.waterBeneath, 'free-water'),
+      'liner of the floor',
+    ],
+    [
+      'dropletsUnderLiner',
+      'ground',
+      waterSeen(plan.ground.liner?.waterBeneath, 'droplets'),
+      'liner of the floor',
+    ],
   ];
 }
+
+/** A run of tape is not read closer than this [m]. */
+const TAPE_DOUBT_M = 0.05;
+
+function tapedAllAlong({ path, tapedM }: SurveyedJob['plan']['seams'][number]): boolean | undefined {
+  return tapedM === undefined ? undefined : shapes.pathLengthM(path) - tapedM < TAPE_DOUBT_M;
+}
+
+/** A yes where it was seen; a girder that was not drawn says nothing. */
+function bearsGirder(
+  { girders }: SurveyedJob['plan'],
+  pier: SurveyedJob['plan']['piers'][number],
+): true | undefined {
+  const reachM = Math.max(pier.widthM, pier.depthM) / 2;
+  return girders.some((g) => shapes.distanceToSegmentM(pier.at, g.from, g.to) <= reachM) || undefined;
+}
+
+const waterSeen = (seen: string | undefined, what: string) =>
+  seen === undefined ? undefined : seen === what;
 
 const inNanograms = (kgPerM2SPa: number | undefined) =>
   kgPerM2SPa === undefined ? undefined : kgPerM2SPa * 1e12;
 
-function ofSpace({ plan, house }: SurveyedJob, geometry: GeometryResult): Drawn[] {
+function ofSpace({ plan, house, findings }: SurveyedJob, geometry: GeometryResult): Drawn[] {
+  // A finding of bare ground that was not drawn is not refuted by the drawing.
+  const saysBare = findings.some((f) => f.defect === 'exposed-earth');
   const vented = house.spaceType === 'vented';
   const knownVents =
     plan.vents.length > 0 && plan.vents.every((v) => v.netFreeAreaM2 !== undefined || v.state === 'sealed');
@@ -70,7 +115,7 @@ function ofSpace({ plan, house }: SurveyedJob, geometry: GeometryResult): Drawn[
     [
       'exposedEarthFraction',
       'floor',
-      geometry.bareEarthM2 / geometry.floorAreaM2,
+      saysBare && geometry.bareEarthM2 === 0 ? undefined : geometry.bareEarthM2 / geometry.floorAreaM2,
       'bare zones over the floor area',
     ],
     ...(knownVents && vented
@@ -96,6 +141,44 @@ function ofSpace({ plan, house }: SurveyedJob, geometry: GeometryResult): Drawn[
     ...plan.doors.map(
       (d): Drawn => ['accessOpeningLongSideM', d.id, Math.max(d.widthM, d.heightM), 'access opening'],
     ),
+    ...plan.doors.map(
+      (d): Drawn => [
+        'accessDoorSealed',
+        d.id,
+        (d.gapM ?? 0) > DOOR_GAP_M ? false : undefined,
+        'gap of the door',
+      ],
+    ),
+    ...plan.vents.map(
+      (v): Drawn => [
+        'ventFillerLoose',
+        v.id,
+        v.state === undefined ? undefined : v.state === 'loose-board',
+        'state of a vent',
+      ],
+    ),
+    ...plan.walls.map(
+      (w): Drawn => [
+        'wallDamp',
+        w.id,
+        w.dampness === undefined ? undefined : w.dampness !== 'dry',
+        'dampness of a wall',
+      ],
+    ),
+    ...plan.ducts.map((d): Drawn => ['ductLeaksAir', d.id, d.leaks, 'leaks of a duct']),
+  ];
+}
+
+/** A gap of more than 1/16 in is a leak (common practice, no source) [m]. */
+const DOOR_GAP_M = 0.0015875;
+
+function ofMachines({ plan }: SurveyedJob): Drawn[] {
+  const machines = plan.equipment.filter((e) => e.kind === 'dehumidifier');
+  return [
+    ...machines.map((e): Drawn => ['dehumidifierRunShare', e.id, e.runShare, 'run hours of the machine']),
+    ...machines.map(
+      (e): Drawn => ['humidistatSetting', e.id, e.setRelativeHumidity, 'setting of the machine'],
+    ),
   ];
 }
 
@@ -115,15 +198,21 @@ function ofWater({ plan }: SurveyedJob): Drawn[] {
     ...plan.drains.map((d): Drawn => ['subsoilDrainDiameterM', d.id, d.diameterM, 'drain']),
     ...plan.drains.map((d): Drawn => ['drainFilterPresent', d.id, d.sock, 'drain sock']),
     ...plan.drains.map((d): Drawn => ['drainJointsCoupled', d.id, d.joined, 'drain joints']),
+    ...plan.drains.map((d): Drawn => ['drainStoneWashed', d.id, d.aggregate, 'stone of the drain']),
+    ...plan.drains.map((d): Drawn => ['drainEntersBasin', d.id, entersBasin(d.endsIn), 'end of the drain']),
+    ...sumps.map((s): Drawn => ['floorInletRimAboveLinerM', s.id, s.rimAboveFloorM, 'rim of the basin']),
     ...plan.equipment
       .filter((e) => e.kind === 'condensate-pump')
       .map((e): Drawn => ['condensatePumpAboveLinerM', e.id, e.raisedM, 'height of the condensate pump']),
   ];
 }
 
-/** Everything the drawing shows that a criterion asks for. */
+const entersBasin = (end: SurveyedJob['plan']['drains'][number]['endsIn']) =>
+  end === 'sump' ? true : end === 'soil' ? false : undefined;
+
+/** Everything the drawing shows that a criterion or the proof of a defect asks for. */
 export function samplesOfPlan(job: SurveyedJob, geometry: GeometryResult): Sample[] {
-  return samples([...ofLiner(job), ...ofSpace(job, geometry), ...ofWater(job)]);
+  return samples([...ofLiner(job), ...ofSpace(job, geometry), ...ofWater(job), ...ofMachines(job)]);
 }
 
 /** Items of which each needs a sample of its own before a criterion about them can be met: one wrapped pier is not all. */
@@ -142,5 +231,9 @@ export function itemsToShow({ plan }: SurveyedJob): Readonly<Record<string, read
     ductToEarthM: ducts,
     sumpLidSealed: sumps,
     linerDoorFrameSealed: plan.doors.map((d) => d.id),
+    seamsSealed: plan.seams.map((s) => s.id),
+    linerEdgeAttached: walls,
+    wallDamp: walls,
+    ventFillerLoose: plan.vents.map((v) => v.id),
   };
 }

@@ -22,11 +22,14 @@ export function samplesOfObservations(job: SurveyedJob): Sample[] {
   }));
 }
 
-/** Pin readings as corrected moisture contents, each with its doubt. */
+/** Members that carry the load to masonry. */
+const BEARINGS: readonly string[] = ['girder', 'sill', 'post'];
+
+/** Pin readings as corrected moisture contents, each with its doubt; those at a bearing as such too. */
 export function samplesOfWood(job: SurveyedJob): Sample[] {
-  return job.readings.wood.map((reading) => {
+  return job.readings.wood.flatMap((reading): Sample[] => {
     const { moistureContent, low, high } = corrected(reading);
-    return {
+    const sample: Sample = {
       id: reading.id,
       quantity: 'woodMoistureContent',
       value: moistureContent,
@@ -40,6 +43,8 @@ export function samplesOfWood(job: SurveyedJob): Sample[] {
         note: `${reading.member}, pin meter, corrected`,
       },
     };
+    if (!BEARINGS.includes(reading.member)) return [sample];
+    return [sample, { ...sample, id: `${reading.id}-bearing`, quantity: 'bearingMoistureContent' }];
   });
 }
 
@@ -52,17 +57,29 @@ export function samplesOfSurfaces(
   if (crawlHumidityRatio === undefined) return [];
   const vaporPressurePa = psychrometrics.vaporPressureFromHumidityRatioPa(crawlHumidityRatio, pressurePa);
   const dewPointC = psychrometrics.dewPointC(vaporPressurePa);
-  return job.readings.surface.map((s) => ({
-    id: s.id,
-    quantity: 'surfaceAboveDewPointK',
-    value: s.temperatureC - dewPointC,
-    assumed: false,
-    origin: {
-      kind: 'reading',
+  return job.readings.surface.flatMap((s): Sample[] => {
+    const sample: Sample = {
       id: s.id,
-      who: s.who,
-      when: s.when,
-      note: `${s.of}, against the mean air of the space`,
-    },
-  }));
+      quantity: 'surfaceAboveDewPointK',
+      value: s.temperatureC - dewPointC,
+      assumed: false,
+      origin: {
+        kind: 'reading',
+        id: s.id,
+        who: s.who,
+        when: s.when,
+        note: `${s.of}, against the mean air of the space`,
+      },
+    };
+    if (s.of !== 'duct') return [sample];
+    return [
+      sample,
+      {
+        ...sample,
+        id: `${s.id}-duct`,
+        quantity: 'ductSkinAboveDewPointK',
+        ...(s.place.on === undefined ? {} : { item: s.place.on.id }),
+      },
+    ];
+  });
 }

@@ -3,6 +3,7 @@ import { listOf, object, ref, text } from './build.ts';
 import { CAUSES_DEFINITIONS } from './causes-definitions.ts';
 import { COVERAGE_DEFINITIONS } from './coverage-definitions.ts';
 import { DECISION_DEFINITIONS } from './decision-definitions.ts';
+import { DEFECT_DEFINITIONS } from './defect-definitions.ts';
 import { SEASON_DEFINITIONS } from './season-definitions.ts';
 import { SURVEY_DEFINITIONS } from './survey-definitions.ts';
 
@@ -18,6 +19,9 @@ const ROOT = object<Assessment>(
     criteria: listOf(ref('Criterion')),
     openQuestions: listOf(ref('OpenQuestion')),
     criteriaCount: ref('CriteriaCount'),
+    defects: listOf(ref('Defect')),
+    defectsNotShown: listOf(ref('DefectNotShown')),
+    defectsCount: ref('DefectsCount'),
     budgets: object<Assessment['budgets']>({ designMonth: ref('Budget') }, { surveyDay: ref('Budget') }),
     causes: ref('Causes'),
     assumptions: listOf(ref('Assumption')),
@@ -45,6 +49,7 @@ export function assessmentJsonSchema(): Record<string, unknown> {
       ...DECISION_DEFINITIONS,
       ...CAUSES_DEFINITIONS,
       ...COVERAGE_DEFINITIONS,
+      ...DEFECT_DEFINITIONS,
     },
   };
 }

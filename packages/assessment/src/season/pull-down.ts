@@ -1,6 +1,7 @@
 import { dehumidifier, type season, wood } from '@undercroft/engine';
 import type { SurveyedJob } from '@undercroft/record';
 import type { Assumptions } from '../assumptions.ts';
+import { waterInBattsKg } from '../defects/wet-batts.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { corrected } from '../readings/wood.ts';
 
@@ -23,7 +24,7 @@ function wetWallM2(job: SurveyedJob, space: SpaceGeometry): number {
 }
 
 /**
- * Water that framing and walls give off once after the space is closed, down to the target.
+ * Water that framing, walls and wet floor batts give off once after the space is closed, down to the target.
  * @param found the year as found: its wettest month stands in where no wood was read
  */
 export function pullDownOf(
@@ -60,7 +61,8 @@ export function pullDownOf(
           { ...dehumidifier.WET_BLOCK_KG_PER_M2, unit: 'kg/m²' },
           'Common practice; nobody weighs a wall.',
         ).value;
+  const fromBatts = waterInBattsKg(job, space.result.floorAreaM2, assumptions);
   const days = dehumidifier.PULL_DOWN_DAYS.value;
   const time = dehumidifier.slabDryingTimeS(JOIST_M, dehumidifier.WOOD_DIFFUSIVITY_M2_PER_S.value);
-  return { ...dehumidifier.pullDown(fromWood + perM2 * faceM2, days, time), days };
+  return { ...dehumidifier.pullDown(fromWood + perM2 * faceM2 + fromBatts, days, time), days };
 }

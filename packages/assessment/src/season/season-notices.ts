@@ -1,5 +1,7 @@
 import type { Notice, season } from '@undercroft/engine';
 import type { SurveyedJob } from '@undercroft/record';
+import { Assumptions } from '../assumptions.ts';
+import { enteredSources } from '../budget/budgets.ts';
 import type { SeasonCaseResult } from './season-assessment.ts';
 import type { SpaceState } from './space-state.ts';
 import { targetNotices } from './target.ts';
@@ -7,10 +9,13 @@ import { targetNotices } from './target.ts';
 /** Water from things that no repair of the list moves. */
 function leftIn(job: SurveyedJob, final: season.SeasonCase): Notice[] {
   if (final.otherWaterKgPerDay === 0 || job.design.repairs.every((r) => !r.chosen)) return [];
+  const sources = enteredSources(job, new Assumptions())
+    .map((source) => source.title.toLowerCase())
+    .join(', ');
   return [
     {
       code: 'source-left-in',
-      message: `No repair of the job takes the clothes dryer out of the space: its ${final.otherWaterKgPerDay.toFixed(1)} kg of water a day stay in every case. End its duct outdoors.`,
+      message: `No repair of the job takes this out of the space: ${sources}. Its ${final.otherWaterKgPerDay.toFixed(1)} kg of water a day stay in every case. End ducts outdoors and stop leaks.`,
     },
   ];
 }

@@ -10,7 +10,7 @@ const ran = new WeakMap<season.SeasonWeather, Map<string, season.SeasonResult>>(
 const flows: season.FlowTables = new WeakMap();
 
 /** Everything of a case but its name. JSON has no infinity, and two cases that differ in one are not the same. */
-function keyOf({ name: _, ...space }: season.SeasonCase): string {
+export function keyOf({ name: _, ...space }: season.SeasonCase): string {
   return JSON.stringify(space, (__, value: unknown) =>
     typeof value === 'number' && !Number.isFinite(value) ? String(value) : value,
   );

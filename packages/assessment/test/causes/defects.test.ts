@@ -56,6 +56,15 @@ describe('defects', () => {
     expect(withDefects(job, [claimed('drain-on-grade', 'nobody')])).toEqual(plain);
   });
 
+  it('that were shown by a reading do not count beside the sign that weighs it', () => {
+    const { defects, causes } = assess(job, undefined, { season: 'none' });
+    expect(defects.find((d) => d.key === 'drain-on-grade')?.state).toBe('shown');
+    const arrow = causes.arrows.find((a) => a.from === 'drain-fails' && a.to === 'free-water');
+    expect(arrow?.supports).toContain('drain-below-floor:drain-fails');
+    expect(arrow?.supports).not.toContain('defect-drain-on-grade:drain-fails');
+    expect(arrow?.supports).toContain('defect-pump-or-discharge-faulty:drain-fails');
+  });
+
   it('let a condition be seen that nobody measured', () => {
     const seen = (defects: readonly DefectKnown[]) =>
       withDefects(job, defects).observations.map((o) => o.key);

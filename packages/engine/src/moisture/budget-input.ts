@@ -111,8 +111,8 @@ export type Dehumidifier =
 export type BudgetState =
   /** Each path at the air as it was read; what they leave over is storage or not explained. */
   | { readonly kind: 'read'; readonly relativeHumidity: Band }
-  /** The humidity at which all paths balance. */
-  | { readonly kind: 'steady' };
+  /** The humidity at which all paths balance; `range: false` leaves its range out, which is most of the work. */
+  | { readonly kind: 'steady'; readonly range?: boolean };
 
 /** Everything that wets or dries the air of one crawl space in one state. Lists that are left out are empty. */
 export interface BudgetInput {

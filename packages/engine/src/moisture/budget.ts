@@ -120,6 +120,9 @@ function steadyBudget(budget: BudgetInput, models: readonly PathModel[], tempera
   );
   const paths = models.map((model) => result(model, steady.air));
   paths.push(...closingPaths(problem, steady, paths));
+  if (budget.state.kind === 'steady' && budget.state.range === false) {
+    return report(budget, steady.air, paths, { steady });
+  }
   return report(budget, steady.air, paths, {
     steady,
     humidity: humiditySpread(problem, temperature, steady.air.relativeHumidity),

@@ -1,6 +1,11 @@
 import type { BillRule } from './bill-rule.ts';
 import type { Defect } from './defect.ts';
-import { type ClaimedDefect, claimedExtents, type DefectEvidence } from './evidence-of-defects.ts';
+import {
+  type ClaimedDefect,
+  claimedExtents,
+  type DefectEvidence,
+  measuredExtents,
+} from './evidence-of-defects.ts';
 
 /** How much of a remedy there is to do. */
 export interface BillQuantity {
@@ -51,12 +56,12 @@ function byExtent(
   }
   if (rule.of === 'bareEarthM2' && extent > 0) return { value: extent, unit, from: words, assumed: false };
   // Claims of different places add up, to the whole at most.
-  const taped = claimedExtents(claims, DIMENSION[unit]);
+  const taped = measuredExtents(defect, evidence, claims, DIMENSION[unit]);
   if (taped.length > 0) {
     const value = extent > 0 ? Math.min(extent, sum(taped)) : sum(taped);
     return { value, unit, from: 'as measured', assumed: false };
   }
-  const shares = claimedExtents(claims, 'fraction');
+  const shares = measuredExtents(defect, evidence, claims, 'fraction');
   const whole = rule.of === 'bareEarthM2' ? evidence.extents.floorM2 : extent;
   if (shares.length > 0 && whole > 0) {
     const value = whole * Math.min(1, sum(shares));
@@ -110,7 +115,7 @@ export function billOfDefect(
   if (bill.by === 'items') return byItems(defect, bill.of, evidence, claims, items);
   const drawn = drawnOf(defect, evidence);
   if (drawn !== undefined) return { value: drawn, unit: bill.unit, from: 'as drawn', assumed: false };
-  const values = claimedExtents(claims, DIMENSION[bill.unit]);
+  const values = measuredExtents(defect, evidence, claims, DIMENSION[bill.unit]);
   if (values.length === 0) return { unit: bill.unit, from: 'its extent was not measured', assumed: false };
   return { value: sum(values), unit: bill.unit, from: 'as measured', assumed: false };
 }

@@ -14,6 +14,8 @@ export interface GradedDefect {
 const WET_WOOD = 0.2;
 /** A fault on more than this share of its length or count is widespread (common practice, no source). */
 const WIDESPREAD = 0.25;
+/** How wide a fault goes makes it defeat the system; it does not by itself put life or structure in danger. */
+const WIDE_REACHES = 3;
 /** A share of fewer items than this says nothing about how widespread a fault is. */
 const ENOUGH_ITEMS = 4;
 
@@ -63,7 +65,7 @@ function aggravation(kind: Aggravation, job: SortedJob, share: number | undefine
 
 /**
  * The grade of a defect: that of the catalogue or the higher one that its rules name for what was shown, and one step more
- * where wood is wet, water stands or the fault is widespread; 4 at most. What nobody measured never raises it.
+ * where wood is wet, water stands or, up to 3, the fault is widespread; 4 at most. What nobody measured never raises it.
  * @param share of length, area or count that has the fault; see `shareOfFault`
  */
 export function gradeDefect(
@@ -87,7 +89,8 @@ export function gradeDefect(
     because.push(worse.because);
     byShare ||= 'shareAbove' in worse.when;
   }
-  const kinds = defect.aggravatedBy.filter((kind) => !(byShare && kind === 'widespread'));
+  const spreads = !byShare && severity < WIDE_REACHES;
+  const kinds = defect.aggravatedBy.filter((kind) => kind !== 'widespread' || spreads);
   const reasons = kinds.flatMap((kind) => aggravation(kind, job, share) ?? []);
   if (reasons.length === 0 || severity >= 4) return { severity, because };
   return { severity: (severity + 1) as Severity, because: [...because, ...reasons] };

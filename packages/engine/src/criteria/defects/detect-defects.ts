@@ -129,7 +129,11 @@ function detectOne(
     claims: claims.map((claim) => claim.id),
     items: items.failing,
     ...(share === undefined ? {} : { share }),
-    bill: billOfDefect(defect, evidence, claims, { failing: items.failing.length, seen: items.seen }),
+    // What was measured without naming an item is at least one.
+    bill: billOfDefect(defect, evidence, claims, {
+      failing: Math.max(items.failing.length, measured.state === 'shown' && claims.length === 0 ? 1 : 0),
+      seen: items.seen,
+    }),
   };
 }
 

@@ -6,6 +6,7 @@ import type { JobFacts } from '../facts.ts';
 import type { Judgement } from '../judgement.ts';
 import { findQuantity } from '../quantities.ts';
 import type { BillExtents } from './bill-rule.ts';
+import type { Defect } from './defect.ts';
 
 /**
  * What a finding measured: a quantity of the engine, or the extent of the fault itself by the name `lengthM`, `areaM2`,
@@ -96,4 +97,21 @@ export function claimedExtents(
     const isExtent = quantity === EXTENT_NAMES[unit];
     return isExtent || (EXTENTS.has(quantity) && findQuantity(quantity)?.unit === unit) ? [value] : [];
   });
+}
+
+/** Extents of a defect in one unit: those that claims measured, else the samples of its own quantity. */
+export function measuredExtents(
+  { quantity }: Pick<Defect, 'quantity'>,
+  { samples }: Pick<DefectEvidence, 'samples'>,
+  claims: readonly ClaimedDefect[],
+  unit: keyof typeof EXTENT_NAMES,
+): readonly number[] {
+  const claimed = claimedExtents(claims, unit);
+  if (claimed.length > 0 || quantity === undefined || !EXTENTS.has(quantity)) return claimed;
+  if (findQuantity(quantity)?.unit !== unit) return claimed;
+  const values = samples.flatMap((s) =>
+    s.quantity === quantity && s.assumed !== true && typeof s.value === 'number' ? [s.value] : [],
+  );
+  // Two readings of one share are of the same whole.
+  return unit === 'fraction' && values.length > 0 ? [Math.max(...values)] : values;
 }

@@ -1,0 +1,46 @@
+import type { Point, SurveyedJob } from '@undercroft/record';
+import type { GeometryResult } from '../assessment.ts';
+
+/** A point along the wall that starts at a corner, so far from it. */
+function alongWall(geometry: GeometryResult, wallId: string, offsetM?: number): Point | undefined {
+  const edge = geometry.edges.find((e) => e.id === wallId);
+  if (edge === undefined || edge.lengthM === 0) return undefined;
+  const t = offsetM === undefined ? 0.5 : Math.min(1, offsetM / edge.lengthM);
+  return {
+    xM: edge.from.xM + t * (edge.to.xM - edge.from.xM),
+    yM: edge.from.yM + t * (edge.to.yM - edge.from.yM),
+  };
+}
+
+const middle = (path: readonly Point[]): Point | undefined => path[Math.floor(path.length / 2)];
+
+/** An item of the plan: what it is called, and where it is. */
+export interface PlanItem {
+  readonly what: string;
+  readonly at?: Point;
+}
+
+/** Every item of the plan that evidence may be about, by its id. */
+export function planItems({ plan }: SurveyedJob, geometry: GeometryResult): ReadonlyMap<string, PlanItem> {
+  const items = new Map<string, PlanItem>();
+  const add = (id: string, what: string, at: Point | undefined) => {
+    if (!items.has(id)) items.set(id, { what, ...(at === undefined ? {} : { at }) });
+  };
+  for (const w of plan.walls) add(w.id, `wall ${w.wallId}`, alongWall(geometry, w.wallId));
+  for (const e of geometry.edges) add(e.id, `wall ${e.id}`, alongWall(geometry, e.id));
+  for (const p of plan.piers) add(p.id, `pier ${p.id}`, p.at);
+  for (const g of plan.girders)
+    add(g.id, `girder ${g.id}`, { xM: (g.from.xM + g.to.xM) / 2, yM: (g.from.yM + g.to.yM) / 2 });
+  for (const d of plan.ducts) add(d.id, `duct ${d.id}`, middle(d.path));
+  for (const v of plan.vents) add(v.id, `vent ${v.id}`, alongWall(geometry, v.wallId, v.offsetM));
+  for (const d of plan.doors) {
+    const at = d.at ?? (d.wallId === undefined ? undefined : alongWall(geometry, d.wallId, d.offsetM));
+    add(d.id, `access ${d.id}`, at);
+  }
+  for (const e of plan.equipment) add(e.id, `${e.kind.replaceAll('-', ' ')} ${e.id}`, e.at);
+  for (const o of plan.obstacles) add(o.id, o.what, o.outline[0]);
+  for (const z of plan.zones) add(z.id, z.name, middle(z.outline));
+  for (const d of plan.drains) add(d.id, `drain ${d.id}`, middle(d.path.map((p) => p.at)));
+  for (const s of plan.seams) add(s.id, `seam ${s.id}`, middle(s.path));
+  return items;
+}
