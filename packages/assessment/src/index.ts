@@ -31,6 +31,19 @@ export type {
   NextMeasurementShown,
   NextOutcome,
 } from './causes/causes-assessment.ts';
+export type { Survey } from './compare/compare.ts';
+export { compareSurveys } from './compare/compare.ts';
+export type {
+  ClaimChecked,
+  CompareOptions,
+  Comparison,
+  CriterionTurn,
+  FieldChange,
+  FigurePair,
+  FindingTurn,
+  ItemChange,
+  ReadingPair,
+} from './compare/comparison.ts';
 export { compassWord } from './coverage/compass.ts';
 export type {
   CoverageAssessment,

@@ -8,6 +8,7 @@ import { UsageError } from './usage-error.ts';
 const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   assess: async () => (await import('./commands/assess.ts')).assessCommand,
   coverage: async () => (await import('./commands/coverage.ts')).coverageCommand,
+  compare: async () => (await import('./commands/compare.ts')).compareCommand,
   check: async () => (await import('./commands/check.ts')).checkCommand,
   report: async () => (await import('./commands/report.ts')).reportCommand,
   calc: async () => (await import('./commands/calc.ts')).calcCommand,

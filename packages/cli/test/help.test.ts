@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { command } from './run-command.ts';
 
-const COMMANDS = ['assess', 'coverage', 'check', 'report', 'calc', 'demo', 'schema'];
+const COMMANDS = ['assess', 'coverage', 'compare', 'check', 'report', 'calc', 'demo', 'schema'];
 
 describe('help', () => {
   test.each([[[]], [['--help']], [['-h']], [['help']]])('%j gives the overview', async (args) => {

@@ -52,6 +52,7 @@ export function namesOf({ plan, findings }: SurveyedJob, walls: Walls): NameOf {
     girder: new Map(inOrder('girder', plan.girders)),
     duct: new Map(inOrder('duct', plan.ducts)),
     drain: new Map(inOrder('drain', plan.drains)),
+    seam: new Map(inOrder('seam', plan.seams)),
     door: new Map(
       numbered(
         plan.doors.map((d) => d.id),
