@@ -6,7 +6,7 @@ import type { ConditionOrigins } from './budget/origins.ts';
 import type { CausesAssessment } from './causes/causes-assessment.ts';
 import type { CoverageAssessment } from './coverage/coverage-assessment.ts';
 import type { DefectNotShown, DefectResult, DefectsCount } from './defects/defect-result.ts';
-import type { Origin } from './origin.ts';
+import type { EvidenceUsed } from './evidence-used.ts';
 import type { SeasonAssessment } from './season/season-assessment.ts';
 
 export type { Origin } from './origin.ts';
@@ -79,14 +79,6 @@ export interface ReadingMeaning {
 }
 
 export type Verdict = 'met' | 'not-met' | 'not-shown';
-
-/** A sample that a judgement rests on. */
-export interface EvidenceUsed {
-  readonly value: number | boolean;
-  readonly unit: string;
-  readonly assumed: boolean;
-  readonly origin: Origin;
-}
 
 export interface CriterionResult {
   readonly id: string;

@@ -7,7 +7,6 @@ export type {
   ClimateUsed,
   ClosureResult,
   CriterionResult,
-  EvidenceUsed,
   GeometryResult,
   OpenQuestion,
   Origin,
@@ -76,6 +75,7 @@ export type {
   MendedEffect,
   MendedYear,
 } from './defects/defect-result.ts';
+export type { EvidenceUsed } from './evidence-used.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';
 export type { FallOfSpots, LeveledSetup, LeveledSpot, LevelSheet } from './levels.ts';

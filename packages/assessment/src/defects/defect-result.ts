@@ -1,6 +1,6 @@
 import type { criteria } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
-import type { EvidenceUsed } from '../assessment.ts';
+import type { EvidenceUsed } from '../evidence-used.ts';
 
 /** A finding of the surveyor as the record has it. */
 export interface DefectClaim {

@@ -1,9 +1,10 @@
 import { criteria } from '@undercroft/engine';
 import type { SurveyedJob } from '@undercroft/record';
-import type { EvidenceUsed, GeometryResult } from '../assessment.ts';
+import type { GeometryResult } from '../assessment.ts';
 import type { Judged } from '../criteria.ts';
 import { itemsToShow } from '../evidence/from-plan.ts';
 import type { Sample } from '../evidence/sample.ts';
+import type { EvidenceUsed } from '../evidence-used.ts';
 import type {
   DefectClaim,
   DefectNotShown,

@@ -7,7 +7,6 @@ import type {
   ClimateUsed,
   ClosureResult,
   CriterionResult,
-  EvidenceUsed,
   GeometryResult,
   OpenQuestion,
   Origin,
@@ -18,6 +17,7 @@ import type {
 import type { Assumption } from '../assumption.ts';
 import type { BudgetPath, PathInputShown, PathStep } from '../budget/budget-path.ts';
 import type { ConditionOrigins } from '../budget/origins.ts';
+import type { EvidenceUsed } from '../evidence-used.ts';
 import {
   amount,
   count,

@@ -4,8 +4,9 @@ import { FigurePad } from '../../../parts/figure-pad.tsx';
 import { useTexts } from '../../../text/texts.ts';
 import { moveBy, selectedThing } from './actions.ts';
 import { drawTexts } from './draw-texts.ts';
-import type { Editor, Mode } from './editor.ts';
+import type { Editor } from './editor.ts';
 import { placeAt } from './keys.ts';
+import type { Mode } from './mode.ts';
 
 const WAYS = ['wayUp', 'wayRight', 'wayDown', 'wayLeft'] as const;
 

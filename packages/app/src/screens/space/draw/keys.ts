@@ -8,7 +8,8 @@ import { wallsOf } from '../../../plan/walls.ts';
 import { draftMode } from '../outline/draft-mode.ts';
 import { EMPTY_DRAFTS } from '../outline/outline-draft.ts';
 import { keepNudge, nudge, remove, selectedThing } from './actions.ts';
-import type { DrawState, Editor, Mode } from './editor.ts';
+import type { DrawState, Editor } from './editor.ts';
+import type { Mode } from './mode.ts';
 import { tapped } from './tap.ts';
 
 /** A key pressed exactly there is meant exactly there [m]. */

@@ -9,7 +9,8 @@ import { wallsOf } from '../../../plan/walls.ts';
 import { cornersOf, type OutlineDraft } from '../outline/outline-draft.ts';
 import { azimuthAfter } from '../outline/tape.ts';
 import { selectedThing } from './actions.ts';
-import type { DrawState, Editor, Mode } from './editor.ts';
+import type { DrawState, Editor } from './editor.ts';
+import type { Mode } from './mode.ts';
 
 /** What is being drawn, over the plan: the selection with its distances, points set so far, walls in the making. */
 export function Overlay({ editor, state }: { readonly editor: Editor; readonly state: DrawState }) {

@@ -9,8 +9,9 @@ import { wallsOf } from '../../../plan/walls.ts';
 import { currentSettings } from '../../../settings/settings.ts';
 import { cornersOf, EMPTY_DRAFTS } from '../outline/outline-draft.ts';
 import { create, keepNudge, moveBy, selectedThing, setFact, startOf } from './actions.ts';
-import type { DrawState, Editor, Mode } from './editor.ts';
+import type { DrawState, Editor } from './editor.ts';
 import { type FieldSpec, type KindSpec, specById, specOf } from './kinds.ts';
+import type { Mode } from './mode.ts';
 
 /** Grids to which places are drawn [m], the finest first: inches and feet, or metric. */
 const GRIDS = {

@@ -11,9 +11,10 @@ import { wallsOf } from '../../../plan/walls.ts';
 import { useTexts } from '../../../text/texts.ts';
 import { duplicate, moveBy, remove, selectedThing, setFact, within } from './actions.ts';
 import { drawTexts } from './draw-texts.ts';
-import type { Editor, Mode } from './editor.ts';
+import type { Editor } from './editor.ts';
 import { FactsForm } from './facts-form.tsx';
 import { PLAN_FIELDS, specOf } from './kinds.ts';
+import type { Mode } from './mode.ts';
 import { useNames } from './names.ts';
 
 interface PanelProps {

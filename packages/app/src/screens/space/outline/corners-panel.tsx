@@ -2,7 +2,8 @@ import { geometry } from '@undercroft/engine';
 import { Button } from '../../../parts/button.tsx';
 import { useLength } from '../../../plan/length.ts';
 import { useTexts } from '../../../text/texts.ts';
-import type { Editor, Mode } from '../draw/editor.ts';
+import type { Editor } from '../draw/editor.ts';
+import type { Mode } from '../draw/mode.ts';
 import { EMPTY_DRAFTS, type OutlineDraft } from './outline-draft.ts';
 import { outlineTexts } from './outline-texts.ts';
 

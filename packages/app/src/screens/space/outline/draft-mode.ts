@@ -1,4 +1,4 @@
-import type { Mode } from '../draw/editor.ts';
+import type { Mode } from '../draw/mode.ts';
 import type { OutlineDraft } from './outline-draft.ts';
 
 /** The step at which the drawing of walls goes on. */
