@@ -1,3 +1,4 @@
+import { strToU8 } from 'fflate';
 import { sha256Hex } from '../archive/sha256.ts';
 import { canonicalJson } from '../canonical.ts';
 import { firstIssues, type RecordIssue } from '../issues.ts';
@@ -22,8 +23,10 @@ export interface LogVersion {
   readonly entries: readonly EntrySeal[];
 }
 
-const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
-const sealOf = (entry: Entry): EntrySeal => ({ id: entry.id, sha256: sha256Hex(bytes(canonicalJson(entry))) });
+const sealOf = (entry: Entry): EntrySeal => ({
+  id: entry.id,
+  sha256: sha256Hex(strToU8(canonicalJson(entry))),
+});
 
 /** Seals a log as it stands. The same entries give the same seal, whatever the order in which they came. */
 export function sealLog(log: JobLog): LogVersion {
@@ -32,7 +35,7 @@ export function sealLog(log: JobLog): LogVersion {
     jobId: log.jobId,
     recordVersion: RECORD_VERSION,
     entryCount: entries.length,
-    entriesSha256: sha256Hex(bytes(entries.map((e) => `${canonicalJson(e)}\n`).join(''))),
+    entriesSha256: sha256Hex(strToU8(entries.map((e) => `${canonicalJson(e)}\n`).join(''))),
     entries: entries.map(sealOf),
   };
 }
