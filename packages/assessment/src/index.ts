@@ -110,3 +110,5 @@ export type {
   SeasonWeatherUsed,
   SizingResult,
 } from './season/season-assessment.ts';
+export type { Trace } from './trace/trace.ts';
+export { traceOf } from './trace/trace.ts';

@@ -27,7 +27,15 @@ export interface Heading {
   readonly id: string;
 }
 
-export interface Paragraph {
+/**
+ * Where the figures of a block come from, as `traceOf` of the assessment reads it, e.g. `criteria/LIN-08a`. What has none
+ * of its own goes by that of its section.
+ */
+export interface Traced {
+  readonly from?: string;
+}
+
+export interface Paragraph extends Traced {
   readonly kind: 'paragraph';
   readonly text: Rich;
   /** `lead` is the finding in large type, `note` small type. */
@@ -56,13 +64,15 @@ export interface Table {
   readonly caption: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
+  /** Where the figures of each row come from, one for each; that of the section where it is absent. */
+  readonly rowsFrom?: readonly string[];
   /** True where names and values stand without a head, as in a list of facts. */
   readonly headless?: boolean;
   /** True where the columns are narrow enough to stay side by side on a phone. */
   readonly compact?: boolean;
 }
 
-export interface Figure {
+export interface Figure extends Traced {
   readonly kind: 'figure';
   readonly id: string;
   readonly caption: string;
@@ -76,7 +86,7 @@ export interface Figure {
 }
 
 /** Counts that decide, in large figures, each with its mark and word. */
-export interface Tally {
+export interface Tally extends Traced {
   readonly kind: 'tally';
   readonly entries: readonly { readonly mark: MarkName; readonly count: number; readonly words: string }[];
 }
@@ -91,7 +101,7 @@ export interface Picture {
 }
 
 /** One picture of the gallery with where it was taken. */
-export interface GalleryEntry {
+export interface GalleryEntry extends Traced {
   readonly id: string;
   /** What it shows, in words, for those who do not see it. */
   readonly description: string;
@@ -113,6 +123,8 @@ export type Block = Heading | Paragraph | List | Table | Figure | Tally | Galler
 export interface Section {
   readonly id: string;
   readonly title: string;
+  /** Where its figures come from, but for those of blocks and rows that say it themselves. */
+  readonly from: string;
   readonly blocks: readonly Block[];
 }
 
@@ -132,10 +144,11 @@ export const strong = (text: string): Words => ({ text, look: 'strong' });
 export const soft = (text: string): Words => ({ text, look: 'soft' });
 export const figure = (text: string): Words => ({ text, look: 'figure' });
 export const cell = (...inlines: Inline[]): Cell => [inlines];
-export const paragraph = (text: string, role?: Paragraph['role']): Paragraph => ({
+export const paragraph = (text: string, role?: Paragraph['role'], from?: string): Paragraph => ({
   kind: 'paragraph',
   text: words(text),
   ...(role === undefined ? {} : { role }),
+  ...(from === undefined ? {} : { from }),
 });
 export const heading = (level: 2 | 3, text: string, id: string): Heading => ({
   kind: 'heading',

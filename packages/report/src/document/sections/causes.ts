@@ -116,13 +116,14 @@ function findingTable(
         cell(soft(lighter(of, key, unlisted))),
       ],
     ],
+    rowsFrom: [...drawn, key].map(() => `causes/of/${key}`),
   };
 }
 
 function findingBlocks(of: CausesAssessment, byId: ReadonlyMap<string, CauseEvidenceShown>): Block[] {
   return of.observations.flatMap((o): Block[] => [
     heading(3, o.title, `causes-${o.key}`),
-    paragraph(plain(o.because)),
+    paragraph(plain(o.because), undefined, `causes/of/${o.key}`),
     findingTable(of, o, byId),
   ]);
 }
@@ -229,11 +230,12 @@ export function causes(_job: Job, { causes: of }: Assessment): Section {
   const byId = new Map(of.evidence.map((e) => [e.id, e]));
   const head: Block[] = [heading(2, 'Why it is so', 'causes'), paragraph(plain(of.headline))];
   if (of.observations.length === 0) {
-    return { id: 'causes', title: 'Why it is so', blocks: [...head, ...openBlocks(of)] };
+    return { id: 'causes', title: 'Why it is so', from: 'causes', blocks: [...head, ...openBlocks(of)] };
   }
   return {
     id: 'causes',
     title: 'Why it is so',
+    from: 'causes',
     blocks: [
       ...head,
       {

@@ -41,7 +41,12 @@ function row(coverage: CoverageAssessment, proof: ProofShown): Cell[] {
   ];
 }
 
-const table = (caption: string, first: string, rows: Cell[][]): Table => ({
+const table = (
+  caption: string,
+  first: string,
+  coverage: CoverageAssessment,
+  proofs: readonly ProofShown[],
+): Table => ({
   kind: 'table',
   caption,
   columns: [
@@ -50,7 +55,8 @@ const table = (caption: string, first: string, rows: Cell[][]): Table => ({
     { title: 'What they show', weight: 36 },
     { title: 'Pictures', weight: 16, align: 'end' },
   ],
-  rows,
+  rows: proofs.map((p) => row(coverage, p)),
+  rowsFrom: proofs.map((p) => `coverage/proofs/${p.id}`),
 });
 
 /** What was claimed as done, and what was found, each with the pictures that show it or the part that none shows. */
@@ -64,23 +70,7 @@ export function claims(coverage: CoverageAssessment): Block[] {
       'That a picture shows something does not say that it is right: somebody has to look at it.',
       'note',
     ),
-    ...(done.length === 0
-      ? []
-      : [
-          table(
-            'Claimed as done',
-            'Claim',
-            done.map((p) => row(coverage, p)),
-          ),
-        ]),
-    ...(found.length === 0
-      ? []
-      : [
-          table(
-            'Findings',
-            'Finding',
-            found.map((p) => row(coverage, p)),
-          ),
-        ]),
+    ...(done.length === 0 ? [] : [table('Claimed as done', 'Claim', coverage, done)]),
+    ...(found.length === 0 ? [] : [table('Findings', 'Finding', coverage, found)]),
   ];
 }

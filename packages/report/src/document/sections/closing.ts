@@ -19,6 +19,7 @@ export function cautions(_job: Job, assessment: Assessment): Section {
   return {
     id: 'cautions',
     title: 'Cautions',
+    from: 'cautions',
     blocks: [
       heading(2, 'Cautions', 'cautions'),
       paragraph(
@@ -35,6 +36,7 @@ export function cautions(_job: Job, assessment: Assessment): Section {
           [cautionLine(c.text)],
           cell(soft(c.because.replace(/^Step: /, ''))),
         ]),
+        rowsFrom: assessment.cautions.map((c) => `cautions/${c.id}`),
       },
     ],
   };
@@ -76,6 +78,7 @@ export function assumptions(_job: Job, assessment: Assessment): Section {
   return {
     id: 'assumptions',
     title: 'What was assumed',
+    from: 'headline',
     blocks: [
       heading(2, 'What was assumed', 'assumptions'),
       {
@@ -101,6 +104,7 @@ export function assumptions(_job: Job, assessment: Assessment): Section {
                 { title: 'Why', weight: 30 },
               ],
               rows: list.map(assumptionRow),
+              rowsFrom: list.map((a) => `assumptions/${a.key}`),
             },
           ]),
     ],
@@ -112,6 +116,7 @@ export function sources(_job: Job, assessment: Assessment): Section {
   return {
     id: 'sources',
     title: 'Sources of the calculations',
+    from: 'sources',
     blocks: [
       heading(2, 'Sources of the calculations', 'sources'),
       paragraph(
@@ -134,6 +139,7 @@ export function standing(_job: Job, _assessment: Assessment): Section {
   return {
     id: 'standing',
     title: 'What this report is, and is not',
+    from: 'job/header',
     blocks: [
       heading(2, 'What this report is, and is not', 'standing'),
       paragraph(

@@ -109,6 +109,8 @@ function reasonLines(reason: string, samples: number): Rich[] {
   return [words(plain(reason.replace(/; (it|each) should be .*$/, '.')))];
 }
 
+const pointer = ({ id }: CriterionResult): string => `criteria/${id}`;
+
 function notMetTable(kind: CriterionResult['kind'], rows: readonly CriterionResult[]): Table {
   return {
     kind: 'table',
@@ -120,6 +122,7 @@ function notMetTable(kind: CriterionResult['kind'], rows: readonly CriterionResu
       { title: 'Kind and source', weight: 24 },
     ],
     rows: rows.map(notMetRow),
+    rowsFrom: rows.map(pointer),
   };
 }
 
@@ -137,6 +140,7 @@ function notShownTable(kind: CriterionResult['kind'], rows: readonly CriterionRe
       [words(plain(neededWords(c))), ...evidenceLines(c)],
       sourceLines(c),
     ]),
+    rowsFrom: rows.map(pointer),
   };
 }
 
@@ -164,6 +168,7 @@ function metTable(kind: CriterionResult['kind'], rows: readonly CriterionResult[
         [[name, { text: '  ' }, ...rest.flat()]],
       ];
     }),
+    rowsFrom: rows.map(pointer),
   };
 }
 
@@ -240,7 +245,7 @@ function criteriaSection(part: Part, assessment: Assessment): Section {
       part.table(kind, rows),
     );
   }
-  return { id: part.id, title: part.title, blocks };
+  return { id: part.id, title: part.title, from: found.length === 0 ? 'headline' : 'criteria', blocks };
 }
 
 export const notMet = (_job: Job, assessment: Assessment): Section => criteriaSection(PARTS[0], assessment);

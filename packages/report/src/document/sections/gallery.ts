@@ -82,6 +82,7 @@ export function gallery(job: Job, assessment: WithCoverage, { pictures }: Report
     const about = picture.caption === undefined ? '' : ` ${picture.caption}.`;
     return {
       id: `picture-${picture.number}`,
+      from: `coverage/pictures/${picture.id}`,
       description: `Picture ${picture.number}.${about} Taken ${moment(picture.takenAt)} by ${picture.who}${things === '' ? '' : `; in it: ${things}`}.`,
       ...(readable === null ? {} : { picture: readable }),
       plan: (room) => thumbnail(job, assessment, picture, room),

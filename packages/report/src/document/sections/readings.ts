@@ -63,6 +63,7 @@ function table(
       { title: 'What it means', weight: 52 },
     ],
     rows: readings.map((r) => row(r, taken, told)),
+    rowsFrom: readings.map((r) => `readings/${r.id}`),
   };
 }
 
@@ -88,5 +89,10 @@ export function readings(_job: Job, assessment: Assessment): Section {
       table(caption, found, taken, told),
     );
   }
-  return { id: 'readings', title: 'What the readings mean', blocks };
+  return {
+    id: 'readings',
+    title: 'What the readings mean',
+    from: all.length === 0 ? 'job/header' : 'readings',
+    blocks,
+  };
 }

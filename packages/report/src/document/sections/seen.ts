@@ -27,9 +27,9 @@ function sizes(job: Job, assessment: Assessment): Table {
   const { geometry } = assessment;
   const { clearHeightM: height, closure } = geometry;
   const assumed = height.assumed;
-  const rows: [string, Inline[]][] = [
-    ['Floor', [figure(both(geometry.floorAreaM2, 'area', 0, 1))]],
-    ['Around the walls', [figure(span(geometry.perimeterM))]],
+  const rows: [name: string, value: Inline[], from?: string][] = [
+    ['Floor', [figure(both(geometry.floorAreaM2, 'area', 0, 1))], 'geometry/floorAreaM2'],
+    ['Around the walls', [figure(span(geometry.perimeterM))], 'geometry/perimeterM'],
     [
       'Clear height',
       [
@@ -42,16 +42,22 @@ function sizes(job: Job, assessment: Assessment): Table {
         },
         { text: assumed ? '; assumed, none was taken' : `, ${job.plan.heights.length} taken` },
       ],
+      'geometry/clearHeightM',
     ],
-    ['Volume', [{ text: both(geometry.volumeM3, 'volume', 0, 1), look: 'figure', assumed }]],
-    ['Bare earth', [figure(both(geometry.bareEarthM2, 'area', 0, 1))]],
-    ['Piers', [figure(String(geometry.pierCount))]],
+    [
+      'Volume',
+      [{ text: both(geometry.volumeM3, 'volume', 0, 1), look: 'figure', assumed }],
+      'geometry/volumeM3',
+    ],
+    ['Bare earth', [figure(both(geometry.bareEarthM2, 'area', 0, 1))], 'geometry/bareEarthM2'],
+    ['Piers', [figure(String(geometry.pierCount))], 'geometry/pierCount'],
     [
       'Open vents, net free area',
       [
         figure(both(geometry.openVentAreaM2, 'area', 1, 2)),
         { text: `, ${job.plan.vents.length} vents drawn` },
       ],
+      'geometry/openVentAreaM2',
     ],
   ];
   if (closure !== undefined) {
@@ -73,6 +79,7 @@ function sizes(job: Job, assessment: Assessment): Table {
       { title: 'Size', weight: 70 },
     ],
     rows: rows.map(([name, value]): Cell[] => [cell(soft(name)), cell(...value)]),
+    rowsFrom: rows.map(([, , from]) => from ?? 'geometry'),
   };
 }
 
@@ -95,6 +102,7 @@ function floors(assessment: Assessment): Block[] {
         cell(figure(both(z.areaM2, 'area', 0, 1))),
         cell(figure(`${Math.round((100 * z.areaM2) / floorAreaM2)}%`)),
       ]),
+      rowsFrom: zones.map((z) => `geometry/zones/${z.id}`),
     },
   ];
 }
@@ -103,6 +111,7 @@ function plan(job: Job, assessment: Assessment): Figure {
   return {
     kind: 'figure',
     id: 'plan',
+    from: 'geometry',
     caption: 'Plan of the space as surveyed. Dimensions are in feet and inches.',
     placement: 'sheet',
     onScreen: (room) => planPicture(job, assessment, room),
@@ -129,6 +138,7 @@ function findings(job: Job): Block[] {
         findingLines(f),
         ...(one === '' ? [cell(soft(`${f.who}, ${moment(f.when)}`))] : []),
       ]),
+      rowsFrom: job.findings.map((f) => `job/finding/${f.id}`),
     },
   ];
 }
@@ -147,6 +157,7 @@ export function seen(job: Job, assessment: Assessment): Section {
   return {
     id: 'seen',
     title: 'What was seen',
+    from: 'geometry',
     blocks: [
       heading(2, 'What was seen', 'seen'),
       sizes(job, assessment),

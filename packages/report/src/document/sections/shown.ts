@@ -133,6 +133,7 @@ function unseen({ unseen: parts, floor }: CoverageAssessment): Block[] {
         { title: 'What stands there as drawn', weight: 32 },
       ],
       rows: parts.map(unseenRow),
+      rowsFrom: parts.map(() => 'coverage/unseen'),
     },
   ];
 }
@@ -156,6 +157,7 @@ export function shown(job: Job, assessment: Assessment, extras: ReportExtras): S
   return {
     id: 'shown',
     title: 'What was shown',
+    from: 'coverage',
     blocks: [
       heading(2, 'What was shown', 'shown'),
       ...coverage.notices.map((n) => paragraph(plain(n.message))),

@@ -14,18 +14,19 @@ function facts(job: Job, assessment: Assessment): Table {
   const { header, house } = job;
   const { climate } = assessment;
   const far = climate.distanceKm === undefined ? '' : `, ${distanceWords(climate.distanceKm)} away`;
-  const rows: [string, string | undefined][] = [
+  const rows: [name: string, value: string | undefined, from?: string][] = [
     ['Address', header.address],
     ['Owner or client', header.client],
     ['Why called', header.complaint],
     ['Surveyed on', header.surveyedOn === undefined ? undefined : day(header.surveyedOn)],
     ['Surveyed by', header.surveyedBy.length === 0 ? undefined : header.surveyedBy.join(', ')],
-    ['The space is meant to be', house.spaceType],
-    ['House built', house.yearBuilt === undefined ? undefined : String(house.yearBuilt)],
-    ['Climate zone', house.climateZone],
-    ['Weather', `${climate.name}${far} (${climate.kind})`],
+    ['The space is meant to be', house.spaceType, 'job/house'],
+    ['House built', house.yearBuilt === undefined ? undefined : String(house.yearBuilt), 'job/house'],
+    ['Climate zone', house.climateZone, 'job/house'],
+    ['Weather', `${climate.name}${far} (${climate.kind})`, 'climate'],
     ['Notes', header.notes],
   ];
+  const told = rows.filter(([, value]) => value !== undefined && value !== '');
   return {
     kind: 'table',
     caption: 'The job',
@@ -34,11 +35,11 @@ function facts(job: Job, assessment: Assessment): Table {
       { title: 'What', weight: 26 },
       { title: 'Answer', weight: 74 },
     ],
-    rows: rows.flatMap(([name, value]): (readonly Cell[])[] =>
-      value === undefined || value === ''
-        ? []
-        : [[cell({ text: name, look: 'soft' }), cell({ text: value })]],
-    ),
+    rows: told.map(([name, value]): readonly Cell[] => [
+      cell({ text: name, look: 'soft' }),
+      cell({ text: value ?? '' }),
+    ]),
+    rowsFrom: told.map(([, , from]) => from ?? 'job/header'),
   };
 }
 
@@ -49,6 +50,7 @@ export function summary(job: Job, assessment: Assessment): Section {
   return {
     id: 'summary',
     title: 'In short',
+    from: 'headline',
     blocks: [
       heading(2, 'In short', 'summary'),
       paragraph(plain(assessment.headline), 'lead'),
@@ -59,6 +61,7 @@ export function summary(job: Job, assessment: Assessment): Section {
           { mark: 'not-shown', count: notShown, words: 'not shown yet' },
           { mark: 'met', count: met, words: 'met' },
         ],
+        from: 'criteria',
       },
       paragraph(
         'A criterion is met, not met, or not shown. What nobody measured, answered or photographed is never counted as met.',

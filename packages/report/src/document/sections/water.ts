@@ -39,7 +39,7 @@ function state(budget: BudgetResult): string {
   );
 }
 
-function table(budget: BudgetResult): Table {
+function table(budget: BudgetResult, from: string): Table {
   const flow = (kgPerDay: number, assumed: boolean): readonly [us: Cell, si: Cell] => [
     cell({ text: usPerDay(kgPerDay), look: 'figure', assumed }),
     cell({ text: siPerDay(kgPerDay), look: 'figure', assumed }),
@@ -71,12 +71,13 @@ function table(budget: BudgetResult): Table {
       sum('All that bring water', budget.totalInKgPerDay),
       ...(left === 0 ? [] : [sum('Not explained, or stored', left)]),
     ],
+    rowsFrom: [...budget.paths.map((p) => `${from}/${p.key}`), from, ...(left === 0 ? [] : [from])],
   };
 }
 
 const titleOf = (budget: BudgetResult) => budget.title.replace(ISO_DAY, (iso) => day(iso));
 
-function budgetBlocks(budget: BudgetResult, id: string): Block[] {
+function budgetBlocks(budget: BudgetResult, id: string, from: string): Block[] {
   const title = capital(titleOf(budget));
   const left = budget.unexplainedKgPerDay;
   const told = budget.notices.some((n) => n.code.endsWith('-not-found'));
@@ -86,14 +87,17 @@ function budgetBlocks(budget: BudgetResult, id: string): Block[] {
       : [
           paragraph(
             `The paths bring ${perDay(Math.abs(left))} ${left > 0 ? 'less' : 'more'} than the air carries off, which lies within the doubt of the guesses.`,
+            undefined,
+            from,
           ),
         ];
   return [
     heading(3, title, id),
-    paragraph(state(budget)),
+    paragraph(state(budget), undefined, from),
     {
       kind: 'figure',
       id: `${id}-chart`,
+      from,
       caption: `${title}. Bars to the right bring water, bars to the left carry it away; the thin line is the range. A dashed outline has guesses in it.`,
       placement: 'inline',
       onScreen: (room) => budgetChart(budget, titleOf(budget), room),
@@ -101,19 +105,20 @@ function budgetBlocks(budget: BudgetResult, id: string): Block[] {
     },
     ...open,
     ...budget.notices.map((n) =>
-      paragraph(plain(n.message), told && n.code.endsWith('-not-found') ? undefined : 'note'),
+      paragraph(plain(n.message), told && n.code.endsWith('-not-found') ? undefined : 'note', from),
     ),
-    table(budget),
+    table(budget, from),
   ];
 }
 
 /** Where the water comes from, for each state that was balanced. */
 export function water(_job: Job, assessment: Assessment): Section {
   const { surveyDay, designMonth } = assessment.budgets;
-  const notices = assessment.climate.notices.map((n) => paragraph(plain(n.message), 'note'));
+  const notices = assessment.climate.notices.map((n) => paragraph(plain(n.message), 'note', 'climate'));
   return {
     id: 'water',
     title: 'Where the water comes from',
+    from: 'budgets/designMonth',
     blocks: [
       heading(2, 'Where the water comes from', 'water'),
       paragraph(
@@ -121,9 +126,9 @@ export function water(_job: Job, assessment: Assessment): Section {
       ),
       ...(surveyDay === undefined
         ? [paragraph('The air of the space was not read on the survey day, so that day cannot be balanced.')]
-        : budgetBlocks(surveyDay, 'water-survey-day')),
-      ...budgetBlocks(designMonth, 'water-design-month'),
-      paragraph(`Weather: ${assessment.climate.source}.`, 'note'),
+        : budgetBlocks(surveyDay, 'water-survey-day', 'budgets/surveyDay')),
+      ...budgetBlocks(designMonth, 'water-design-month', 'budgets/designMonth'),
+      paragraph(`Weather: ${assessment.climate.source}.`, 'note', 'climate'),
       ...notices,
     ],
   };

@@ -235,6 +235,7 @@ export function year(_job: Job, assessment: Assessment): Section | undefined {
   return {
     id: 'year',
     title: 'The year under the floor',
+    from: 'season',
     blocks: [
       heading(2, 'The year under the floor', 'year'),
       paragraph(
