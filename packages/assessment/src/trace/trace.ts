@@ -11,7 +11,7 @@ import {
   wood,
 } from '@undercroft/engine';
 import type { ItemKey, Job } from '@undercroft/record';
-import type { Assessment, BudgetResult, CriterionResult, ReadingMeaning } from '../assessment.ts';
+import type { Assessment, CriterionResult, ReadingMeaning } from '../assessment.ts';
 import type { DefectResult } from '../defects/defect-result.ts';
 import type { Origin } from '../origin.ts';
 import { type ItemsOfJob, itemsOfJob } from './items-of-job.ts';
@@ -53,7 +53,8 @@ function ofOrigin(origin: Origin, items: ItemsOfJob, climate: Source): Trace {
   const found = (list: ItemKey[]): Trace => ({ ...NOTHING, items: list });
   switch (kind) {
     case 'reading': {
-      const own = items.withId(id, READINGS);
+      // Without an id it is the coldest of the surfaces that were read.
+      const own = id === '' ? items.all('surface') : items.withId(id, READINGS);
       return found(note?.startsWith('mean of') ? items.all(...own.map((i) => i.kind)) : own);
     }
     case 'observation':
@@ -98,16 +99,27 @@ function ofCriterion(criterion: CriterionResult, items: ItemsOfJob, climate: Sou
   return together([own, ...evidence.map((e) => ofOrigin(e.origin, items, climate))]);
 }
 
-function ofBudget(budget: BudgetResult, key: string | undefined, items: ItemsOfJob, climate: Source): Trace {
-  const paths = key === undefined ? budget.paths : budget.paths.filter((p) => p.key === key);
-  return together(
-    paths.map((path) =>
+/** One path of a balance, or all of them; each also rests on the air that it was balanced in. */
+function ofBudget(
+  { budgets }: Assessment,
+  day: 'surveyDay' | 'designMonth',
+  key: string | undefined,
+  items: ItemsOfJob,
+  climate: Source,
+): Trace | undefined {
+  const paths = (budgets[day]?.paths ?? []).filter((p) => key === undefined || p.key === key);
+  if (paths.length === 0) return undefined;
+  const air = day === 'surveyDay' ? items.all('air') : [...items.single('header'), ...items.single('house')];
+  const machines = paths.some((p) => p.key.startsWith('dehumidifier')) ? items.all('equipment') : [];
+  return together([
+    { ...NOTHING, items: [...air, ...machines] },
+    ...paths.map((path) =>
       together([
         { ...NOTHING, sources: [path.source] },
         ...path.inputs.map((i) => ofOrigin(i.origin, items, climate)),
       ]),
     ),
-  );
+  ]);
 }
 
 function ofSeason({ season: year }: Assessment, items: ItemsOfJob, climate: Source): Trace | undefined {
@@ -215,11 +227,9 @@ function find(assessment: Assessment, job: Job, pointer: string): Trace | undefi
       const list = assessment.criteria.filter((c) => id === undefined || c.id === id);
       return list.length === 0 ? undefined : criteria(list);
     }
-    case 'budgets': {
-      const budget = id === 'surveyDay' ? assessment.budgets.surveyDay : assessment.budgets.designMonth;
-      if (budget === undefined || (id !== 'surveyDay' && id !== 'designMonth')) return undefined;
-      return ofBudget(budget, rest[1], items, climate);
-    }
+    case 'budgets':
+      if (id !== 'surveyDay' && id !== 'designMonth') return undefined;
+      return ofBudget(assessment, id, rest[1], items, climate);
     case 'season':
       return ofSeason(assessment, items, climate);
     case 'coverage':
@@ -248,7 +258,13 @@ function find(assessment: Assessment, job: Job, pointer: string): Trace | undefi
       return together([
         criteria(assessment.criteria),
         ...assessment.readings.map((r) => ofReading(r, job, items)),
-        ofBudget(assessment.budgets.surveyDay ?? assessment.budgets.designMonth, undefined, items, climate),
+        ofBudget(
+          assessment,
+          assessment.budgets.surveyDay === undefined ? 'designMonth' : 'surveyDay',
+          undefined,
+          items,
+          climate,
+        ) ?? NOTHING,
         ...(assessment.coverage === undefined ? [] : [ofCoverage(assessment, [], items)]),
       ]);
     default:
