@@ -37,6 +37,6 @@ export interface Command {
   readonly options: Readonly<Record<string, Option>>;
   /** Lines to show in place of the command's help where the words name something that has help of its own. */
   readonly helpOn?: (words: readonly string[], columns: number) => readonly string[] | undefined;
-  /** Gives the exit code: 0 done, 1 a criterion is not met and --strict was asked for. */
+  /** Gives the exit code: 0 done, 1 a criterion is not met, or a defect is shown, and --strict was asked for. */
   readonly run: (given: Given, io: Io) => Promise<0 | 1>;
 }

@@ -3,7 +3,7 @@ import { columnsOf, wrap } from './wrap.ts';
 
 const EXIT_CODES: readonly (readonly [string, string])[] = [
   ['0', 'done'],
-  ['1', 'a criterion is not met (only with --strict)'],
+  ['1', 'a criterion is not met or, of an audit, a defect is shown (only with --strict)'],
   ['2', 'bad usage or bad input'],
   ['3', 'a fault of the program'],
 ];

@@ -7,6 +7,7 @@ import { UsageError } from './usage-error.ts';
 /** Each is loaded only when it is asked for: a pocket calculator should not wait for the report. */
 const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   assess: async () => (await import('./commands/assess.ts')).assessCommand,
+  audit: async () => (await import('./commands/audit.ts')).auditCommand,
   coverage: async () => (await import('./commands/coverage.ts')).coverageCommand,
   compare: async () => (await import('./commands/compare.ts')).compareCommand,
   check: async () => (await import('./commands/check.ts')).checkCommand,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { command } from './run-command.ts';
 
-const COMMANDS = ['assess', 'coverage', 'compare', 'check', 'report', 'calc', 'demo', 'schema'];
+const COMMANDS = ['assess', 'audit', 'coverage', 'compare', 'check', 'report', 'calc', 'demo', 'schema'];
 
 describe('help', () => {
   test.each([[[]], [['--help']], [['-h']], [['help']]])('%j gives the overview', async (args) => {
@@ -24,6 +24,7 @@ describe('help', () => {
   test.each([
     ['assess', ['--weather FILE', '--season HOW', '--json', '--out DIR', '--strict']],
     ['report', ['--out FILE', '--weather FILE', '--season HOW']],
+    ['audit', ['--by WHAT', '--weather FILE', '--season HOW', '--json', '--strict']],
     ['coverage', ['--route WHAT', '--bays', '--angle DEG', '--exact', '--json']],
     ['calc', ['--json']],
   ])('help of %s lists %j', async (name, options) => {

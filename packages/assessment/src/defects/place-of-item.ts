@@ -1,5 +1,6 @@
 import type { Point, SurveyedJob } from '@undercroft/record';
 import type { GeometryResult } from '../assessment.ts';
+import { namesOf } from '../coverage/names.ts';
 
 /** A point along the wall that starts at a corner, so far from it. */
 function alongWall(geometry: GeometryResult, wallId: string, offsetM?: number): Point | undefined {
@@ -21,26 +22,29 @@ export interface PlanItem {
 }
 
 /** Every item of the plan that evidence may be about, by its id. */
-export function planItems({ plan }: SurveyedJob, geometry: GeometryResult): ReadonlyMap<string, PlanItem> {
+export function planItems(job: SurveyedJob, geometry: GeometryResult): ReadonlyMap<string, PlanItem> {
+  const { plan } = job;
   const items = new Map<string, PlanItem>();
-  const add = (id: string, what: string, at: Point | undefined) => {
-    if (!items.has(id)) items.set(id, { what, ...(at === undefined ? {} : { at }) });
+  const nameOf = namesOf(job, geometry);
+  const add = (kind: string, id: string, at: Point | undefined, named = id) => {
+    if (!items.has(id)) items.set(id, { what: nameOf(kind, named), ...(at === undefined ? {} : { at }) });
   };
-  for (const w of plan.walls) add(w.id, `wall ${w.wallId}`, alongWall(geometry, w.wallId));
-  for (const e of geometry.edges) add(e.id, `wall ${e.id}`, alongWall(geometry, e.id));
-  for (const p of plan.piers) add(p.id, `pier ${p.id}`, p.at);
-  for (const g of plan.girders)
-    add(g.id, `girder ${g.id}`, { xM: (g.from.xM + g.to.xM) / 2, yM: (g.from.yM + g.to.yM) / 2 });
-  for (const d of plan.ducts) add(d.id, `duct ${d.id}`, middle(d.path));
-  for (const v of plan.vents) add(v.id, `vent ${v.id}`, alongWall(geometry, v.wallId, v.offsetM));
+  for (const w of plan.walls) add('wall', w.id, alongWall(geometry, w.wallId), w.wallId);
+  for (const e of geometry.edges) add('wall', e.id, alongWall(geometry, e.id));
+  for (const p of plan.piers) add('pier', p.id, p.at);
+  for (const { id, from, to } of plan.girders) {
+    add('girder', id, { xM: (from.xM + to.xM) / 2, yM: (from.yM + to.yM) / 2 });
+  }
+  for (const d of plan.ducts) add('duct', d.id, middle(d.path));
+  for (const v of plan.vents) add('vent', v.id, alongWall(geometry, v.wallId, v.offsetM));
   for (const d of plan.doors) {
     const at = d.at ?? (d.wallId === undefined ? undefined : alongWall(geometry, d.wallId, d.offsetM));
-    add(d.id, `access ${d.id}`, at);
+    add('door', d.id, at);
   }
-  for (const e of plan.equipment) add(e.id, `${e.kind.replaceAll('-', ' ')} ${e.id}`, e.at);
-  for (const o of plan.obstacles) add(o.id, o.what, o.outline[0]);
-  for (const z of plan.zones) add(z.id, z.name, middle(z.outline));
-  for (const d of plan.drains) add(d.id, `drain ${d.id}`, middle(d.path.map((p) => p.at)));
-  for (const s of plan.seams) add(s.id, `seam ${s.id}`, middle(s.path));
+  for (const e of plan.equipment) add('equipment', e.id, e.at);
+  for (const o of plan.obstacles) add('obstacle', o.id, o.outline[0]);
+  for (const z of plan.zones) add('zone', z.id, middle(z.outline));
+  for (const d of plan.drains) add('drain', d.id, middle(d.path.map((p) => p.at)));
+  for (const s of plan.seams) add('seam', s.id, middle(s.path));
   return items;
 }
