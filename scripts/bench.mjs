@@ -1,8 +1,8 @@
 // npm run bench [-- --json] [-- --only PREFIX]
 // Measures speed and memory of what each packages/*/bench/*.bench.ts lists, each file in a process of its own.
 // A bench file exports `benches`: { id, goal, unit?: 'ms', run, plain?, rounds? } for time (the median of warm rounds
-// in milliseconds; `plain` is a plain reference of the same answer, run in the same process for the ratio; `measure` in
-// place of `run` gives the milliseconds itself), or { id, goal, unit: 'MB', run } for the resident memory of the process after `run`.
+// in milliseconds; `plain` is a plain reference of the same answer, run in the same process for the ratio, or one of
+// `plainTimes` equal parts of it; `measure` in place of `run` gives the figure itself, in `unit`), or { id, goal, unit: 'MB', run } for the resident memory of the process after `run`.
 // Prints one JSON array of { id, median, unit, goal, ratio } or the same as a table.
 import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';
@@ -43,9 +43,9 @@ async function measureFile(path, only) {
     rows.push({
       id: b.id,
       median: ours,
-      unit: 'ms',
+      unit: b.unit ?? 'ms',
       goal: b.goal,
-      ratio: plain === null ? null : plain / ours,
+      ratio: plain === null ? null : ((b.plainTimes ?? 1) * plain) / ours,
     });
   }
   return rows;

@@ -1,9 +1,10 @@
 import { EngineError } from '../numerics/engine-error.ts';
 import type { Notice } from '../numerics/notice.ts';
 import { requireRange } from '../numerics/require-range.ts';
-import { runCase } from './run.ts';
+import { runNear } from './run.ts';
 import type { SeasonCase, SeasonWeather } from './season-case.ts';
 import type { SeasonResult } from './season-result.ts';
+import type { SettledSpace } from './spin-up.ts';
 import type { FlowTables } from './step-drive.ts';
 import { prepareWeather } from './weather-series.ts';
 
@@ -79,11 +80,16 @@ export function runCombinations(
   const n = repairs.length;
   const complete = n <= COMPLETE_UP_TO;
   const sets = new Map<string, RepairSet>();
+  // A set begins where the set without its last repair settled: that one was run before, and differs least.
+  const settledWith = new Map<string, SettledSpace>();
   for (const chosen of complete ? everySet(n) : aloneAndLeftOut(n)) {
     const done = repairs.filter((_, i) => chosen[i]);
     const space = done.reduce((before, repair) => repair.apply(before), asFound);
     const names = done.map((repair) => repair.name);
-    const result = runCase({ ...space, name: names.join(' + ') || asFound.name }, prepared, tables, {});
+    const named = { ...space, name: names.join(' + ') || asFound.name };
+    const near = settledWith.get(key(withoutLast(chosen)));
+    const { result, settled } = runNear(named, prepared, tables, {}, near);
+    settledWith.set(key(chosen), settled);
     sets.set(key(chosen), {
       repairs: names,
       costCents: done.reduce((sum, repair) => sum + repair.costCents, 0),
@@ -146,6 +152,12 @@ function only(n: number, i: number): boolean[] {
 
 function allBut(n: number, i: number): boolean[] {
   return Array.from({ length: n }, (_, k) => k !== i);
+}
+
+/** A set without the last of its repairs. */
+function withoutLast(chosen: readonly boolean[]): boolean[] {
+  const last = chosen.lastIndexOf(true);
+  return chosen.map((c, i) => c && i !== last);
 }
 
 function key(chosen: readonly boolean[]): string {

@@ -6,7 +6,7 @@ import { runYear } from './pass.ts';
 import { createRecorder } from './recorder.ts';
 import type { SeasonCase, SeasonWeather } from './season-case.ts';
 import { type SeasonResult, seasonResult } from './season-result.ts';
-import { endOfSpinUp, HOURLY_YEARS, spinOn, spinUp } from './spin-up.ts';
+import { endOfSpinUp, HOURLY_YEARS, type SettledSpace, spinOn, spinUp } from './spin-up.ts';
 import { copyState } from './state.ts';
 import { createDriveRules, type FlowTables } from './step-drive.ts';
 import { type PreparedWeather, prepareWeather } from './weather-series.ts';
@@ -49,12 +49,23 @@ export function runCase(
   tables: FlowTables,
   options: SeasonOptions,
 ): SeasonResult {
+  return runNear(source, weather, tables, options).result;
+}
+
+/** The same, from how a space that differs little settled, and with how this one did. */
+export function runNear(
+  source: SeasonCase,
+  weather: PreparedWeather,
+  tables: FlowTables,
+  options: SeasonOptions,
+  near?: SettledSpace,
+): { readonly result: SeasonResult; readonly settled: SettledSpace } {
   checkCase(source);
   fillTables();
   const c = compileCase(source, weather.meanPressurePa);
   const rules = createDriveRules(source, weather, tables);
   const stepsPerHour = Math.round(requireRange('steps per hour', options.stepsPerHour ?? 1, 1, 60));
-  const state = spinUp(c, rules, weather);
+  let { coarse, start: state } = spinUp(c, rules, weather, near);
   let years = 1;
   for (let hourlyYears = 1; ; hourlyYears++) {
     years++;
@@ -68,10 +79,16 @@ export function runCase(
     runYear(c, rules, weather.hourly, state, stepsPerHour, recorder);
     const ending = endOfSpinUp(start, state, years);
     if (ending.converged || hourlyYears === HOURLY_YEARS) {
-      return seasonResult(c, rules, recorder, start, state, ending, options.keepStart === true);
+      return {
+        result: seasonResult(c, rules, recorder, start, state, ending, options.keepStart === true),
+        settled: { coarse, hourly: state },
+      };
     }
     // The steady year of the half-day steps lies a little beside that of the hours: a year that starts there fails again
     // by the same amount. So the next starts where this one ended, and only if that fails too is more spin-up due.
-    if (hourlyYears % 2 === 0) years += spinOn(c, rules, weather, state, ending.residual);
+    if (hourlyYears % 2 === 0) {
+      years += spinOn(c, rules, weather, state, ending.residual);
+      coarse = copyState(state);
+    }
   }
 }

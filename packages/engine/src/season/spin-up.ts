@@ -20,9 +20,28 @@ export const HOURLY_YEARS = 4;
 /** Residual from which on coarse years are worth their while. */
 const FAR = 6;
 
-/** First spin-up, from a guess: one coarse year, which brings soil within 0.02 K and wood within 0.002. */
-export function spinUp(c: CompiledCase, rules: DriveRules, weather: PreparedWeather): SpaceState {
-  const state = createState(c, weather.monthMeanC[0]!, weather.hourly.humidityRatio[0]!);
+/** A space on January 1: what a coarse year made of it, and what the hours that followed did. */
+export interface SettledSpace {
+  readonly coarse: SpaceState;
+  readonly hourly: SpaceState;
+}
+
+/**
+ * First spin-up: one coarse year, which brings soil within 0.02 K and wood within 0.002.
+ * @param near a space that differs little, to start from in place of a guess; what half-day steps left out there is
+ *   taken to be left out here too
+ */
+export function spinUp(
+  c: CompiledCase,
+  rules: DriveRules,
+  weather: PreparedWeather,
+  near?: SettledSpace,
+): { readonly coarse: SpaceState; readonly start: SpaceState } {
+  const known = near?.coarse.soilC.length === c.layers ? near : undefined;
+  const state =
+    known === undefined
+      ? createState(c, weather.monthMeanC[0]!, weather.hourly.humidityRatio[0]!)
+      : copyState(known.coarse);
   const guess = copyState(state);
   coarseYear(c, rules, weather, state);
   WOOD_SITES.forEach((site, i) => {
@@ -33,7 +52,25 @@ export function spinUp(c: CompiledCase, rules: DriveRules, weather: PreparedWeat
         state.woodCore[i]! + ((state.woodCore[i]! - guess.woodCore[i]!) * left) / (1 - left);
     }
   });
-  return state;
+  const coarse = copyState(state);
+  if (known !== undefined) {
+    addLeftOut(state.soilC, known, 'soilC');
+    addLeftOut(state.woodSurface, known, 'woodSurface');
+    addLeftOut(state.woodCore, known, 'woodCore');
+  }
+  return { coarse, start: state };
+}
+
+/** Adds what half-day steps left out of a space near by. */
+function addLeftOut(
+  values: Float64Array,
+  { coarse, hourly }: SettledSpace,
+  of: 'soilC' | 'woodSurface' | 'woodCore',
+): void {
+  const driest = of === 'soilC' ? Number.NEGATIVE_INFINITY : 0;
+  for (let i = 0; i < values.length; i++) {
+    values[i] = Math.max(driest, values[i]! + hourly[of][i]! - coarse[of][i]!);
+  }
 }
 
 /**
