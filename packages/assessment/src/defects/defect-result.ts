@@ -84,6 +84,8 @@ export interface DefectResult {
   readonly evidence: readonly EvidenceUsed[];
   /** What was measured and speaks against it; shown beside it, not dropped. */
   readonly against: readonly EvidenceUsed[];
+  /** Questions about the job whose answers show it or speak against it. */
+  readonly facts: readonly string[];
   readonly findings: readonly DefectClaim[];
   readonly places: readonly DefectPlace[];
   /** Ids of the items of the plan that have it. */

@@ -78,6 +78,7 @@ export const DEFECT_DEFINITIONS = {
       notShown: ids,
       evidence: listOf(ref('Evidence')),
       against: listOf(ref('Evidence')),
+      facts: ids,
       findings: listOf(ref('DefectClaim')),
       places: listOf(ref('DefectPlace')),
       items: ids,

@@ -75,6 +75,13 @@ function ofOrigin(origin: Origin, items: ItemsOfJob, climate: Source): Trace {
   }
 }
 
+/** Where the signs, grades and remedies of defects come from. */
+const DEFECT_SOURCE: Source = {
+  id: 'defects',
+  citation: 'Signs, grades and remedies of defects: common practice, no source',
+  provenance: 'practice',
+};
+
 const climateSource = ({ climate }: Assessment): Source => ({
   id: 'climate',
   citation: climate.source,
@@ -169,13 +176,32 @@ function ofCauses(
   ]);
 }
 
-function ofDefect(defect: DefectResult, assessment: Assessment, items: ItemsOfJob, climate: Source): Trace {
+/** What settled a question about the job: its answer where somebody gave one, else the house and the drawing. */
+function ofFacts(questions: readonly string[], job: Job, items: ItemsOfJob): ItemKey[] {
+  return questions.flatMap((question) => {
+    const answers = job.readings.answers.filter((a) => a.question === question);
+    if (answers.length === 0) return [...items.single('house'), ...items.single('plan')];
+    return answers.flatMap((a) => items.withId(a.id, ['answer']));
+  });
+}
+
+function ofDefect(
+  defect: DefectResult,
+  assessment: Assessment,
+  job: Job,
+  items: ItemsOfJob,
+  climate: Source,
+): Trace {
   const broken = assessment.criteria.filter((c) => defect.broken.includes(c.id));
   return together([
     ...broken.map((c) => ofCriterion(c, items, climate)),
     ...[...defect.evidence, ...defect.against].map((e) => ofOrigin(e.origin, items, climate)),
     { ...NOTHING, items: defect.findings.flatMap((f) => items.withId(f.id, ['finding'])) },
+    { ...NOTHING, items: ofFacts(defect.facts, job, items) },
     { ...NOTHING, items: defect.items.flatMap((id) => items.withId(id, items.planKinds)) },
+    ...(defect.mended === undefined
+      ? []
+      : [ofBudget(assessment, 'designMonth', undefined, items, climate) ?? NOTHING]),
     ...(defect.mended?.year === undefined ? [] : [ofSeason(assessment, items, climate) ?? NOTHING]),
   ]);
 }
@@ -236,9 +262,11 @@ function find(assessment: Assessment, job: Job, pointer: string): Trace | undefi
       return assessment.coverage === undefined ? undefined : ofCoverage(assessment, rest, items);
     case 'defects': {
       const list = assessment.defects.filter((d) => id === undefined || d.key === id);
-      return list.length === 0
-        ? undefined
-        : together(list.map((d) => ofDefect(d, assessment, items, climate)));
+      if (list.length === 0 && id !== undefined) return undefined;
+      return together([
+        { ...NOTHING, sources: [DEFECT_SOURCE] },
+        ...list.map((d) => ofDefect(d, assessment, job, items, climate)),
+      ]);
     }
     case 'causes':
       return ofCauses(assessment, rest, items, climate);

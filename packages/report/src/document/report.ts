@@ -6,6 +6,7 @@ import type { ReportExtras } from './extras.ts';
 import { causes } from './sections/causes.ts';
 import { assumptions, cautions, sources, standing } from './sections/closing.ts';
 import { met, notMet, notShown } from './sections/criteria.ts';
+import { defects } from './sections/defects.ts';
 import { readings } from './sections/readings.ts';
 import { seen } from './sections/seen.ts';
 import { shown } from './sections/shown.ts';
@@ -22,6 +23,7 @@ const SECTIONS: readonly SectionMaker[] = [
   seen,
   shown,
   readings,
+  defects,
   notMet,
   notShown,
   met,

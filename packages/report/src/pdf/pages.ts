@@ -31,6 +31,7 @@ export class Pages {
   readonly #top = PAPER.margin + HEAD_GAP;
   #sheets: (() => void)[] = [];
   readonly #widths = new Map<string, number>();
+  readonly #pictures = new Map<Uint8Array, string>();
 
   constructor(doc: Doc) {
     this.doc = doc;
@@ -44,6 +45,16 @@ export class Pages {
     };
     doc.addPage({ size: [PAPER.width, PAPER.height], margin: PAPER.margin });
     this.y = this.#top;
+  }
+
+  /** A picture as the library draws it; the file holds the same bytes once. */
+  picture(bytes: Uint8Array): string {
+    const known = this.#pictures.get(bytes);
+    if (known !== undefined) return known;
+    // The library opens bytes and draws what it opened; its types tell neither.
+    const opened = (this.doc as unknown as { openImage(bytes: Uint8Array): string }).openImage(bytes);
+    this.#pictures.set(bytes, opened);
+    return opened;
   }
 
   /** Room left on the page [points]. */

@@ -43,8 +43,7 @@ function drawPicture(pages: Pages, { picture }: GalleryEntry, x: number, y: numb
   }
   const scale = Math.min(PICTURE.width / picture.width, PICTURE.height / picture.height);
   const [width, height] = [picture.width * scale, picture.height * scale];
-  // Bytes are what the library takes; its types ask for something narrower.
-  doc.image(picture.bytes as unknown as string, x, y, { width, height });
+  doc.image(pages.picture(picture.bytes), x, y, { width, height });
   doc.lineWidth(0.4).strokeColor(GROUNDS.paper.soft).undash().rect(x, y, width, height).stroke();
 }
 

@@ -1,4 +1,5 @@
 import { holds } from '../condition.ts';
+import type { FactKey } from '../facts.ts';
 import { type BillQuantity, billOfDefect } from './bill-of-defect.ts';
 import type { Defect } from './defect.ts';
 import { gradeDefect, shareOfFault } from './defect-severity.ts';
@@ -34,6 +35,8 @@ export interface DetectedDefect {
   /** Ids of the samples that show it, and of those that speak against it, sorted. */
   readonly samples: readonly string[];
   readonly against: readonly string[];
+  /** Facts about the job that show it or speak against it, sorted. */
+  readonly facts: readonly FactKey[];
   /** Ids of the claims. */
   readonly claims: readonly string[];
   /** Ids of the items that have it, sorted. */
@@ -126,6 +129,7 @@ function detectOne(
     notShown: withVerdict('not-shown'),
     samples: sortedUnique(measured.looks.flatMap(({ by }) => by)),
     against: sortedUnique(measured.looks.flatMap(({ against }) => against)),
+    facts: [...new Set(measured.looks.flatMap((look) => look.facts))].sort(),
     claims: claims.map((claim) => claim.id),
     items: items.failing,
     ...(share === undefined ? {} : { share }),

@@ -1,7 +1,7 @@
 import { compareInterval } from '../compare.ts';
 import type { Criterion } from '../criterion.ts';
 import { type Evidence, type SortedEvidence, sortEvidence } from '../evidence.ts';
-import { facts } from '../facts.ts';
+import { type FactKey, facts } from '../facts.ts';
 import type { Judgement } from '../judgement.ts';
 import { limitText, valueText } from '../limit-text.ts';
 import { quantities } from '../quantities.ts';
@@ -20,6 +20,8 @@ export interface Look {
   /** Ids of the samples that show it, and of those that speak against it, sorted. */
   readonly by: readonly string[];
   readonly against: readonly string[];
+  /** The facts about the job that it rests on. */
+  readonly facts: readonly FactKey[];
   /** Why, one plain sentence; empty where nothing is known. */
   readonly because: string;
 }
@@ -70,7 +72,8 @@ export function sortedJob(evidence: DefectEvidence): SortedJob {
   };
 }
 
-const OPEN: Look = { outcome: 'open', by: [], against: [], because: '' };
+const NO_FACTS: readonly FactKey[] = [];
+const OPEN: Look = { outcome: 'open', by: [], against: [], facts: NO_FACTS, because: '' };
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 const ids = (samples: readonly Evidence[]) => samples.map(({ id }) => id);
 
@@ -88,11 +91,17 @@ function atCriterion(id: string, job: SortedJob): Look {
   const { verdict, evidence, reason, applies, assumed, margin } = judgement;
   const because = `${id}: ${reason}`;
   if (verdict === 'not-met') {
-    return { outcome: applies === true ? 'shows' : 'leans', by: evidence, against: [], because };
+    return {
+      outcome: applies === true ? 'shows' : 'leans',
+      by: evidence,
+      against: [],
+      facts: NO_FACTS,
+      because,
+    };
   }
-  if (verdict === 'met') return { outcome: 'clears', by: [], against: evidence, because };
+  if (verdict === 'met') return { outcome: 'clears', by: [], against: evidence, facts: NO_FACTS, because };
   const near = !assumed && margin !== undefined && margin < 0;
-  return near ? { outcome: 'leans', by: evidence, against: [], because } : OPEN;
+  return near ? { outcome: 'leans', by: evidence, against: [], facts: NO_FACTS, because } : OPEN;
 }
 
 function atAnswer(proof: Extract<Proof, { by: 'answer' }>, job: SortedJob): Look {
@@ -103,16 +112,28 @@ function atAnswer(proof: Extract<Proof, { by: 'answer' }>, job: SortedJob): Look
   const answer = proof.shows ? 'yes' : 'no';
   if (showing.length > 0) {
     const count = measured.length === 1 ? '' : ` at ${showing.length} of ${measured.length}`;
-    return { outcome: 'shows', by: ids(showing), against, because: `${title}: ${answer}${count}.` };
+    return {
+      outcome: 'shows',
+      by: ids(showing),
+      against,
+      facts: NO_FACTS,
+      because: `${title}: ${answer}${count}.`,
+    };
   }
   if (measured.length > 0) {
     const whole = allLookedAt(measured, job.evidence.items?.[proof.quantity]);
     const because = `${title}: ${proof.shows ? 'no' : 'yes'}.`;
-    return { outcome: whole ? 'clears' : 'open', by: [], against, because };
+    return { outcome: whole ? 'clears' : 'open', by: [], against, facts: NO_FACTS, because };
   }
   const supposed = assumed.filter(({ value }) => value === proof.shows);
   if (supposed.length === 0) return OPEN;
-  return { outcome: 'leans', by: ids(supposed), against: [], because: `${title}: ${answer}, assumed.` };
+  return {
+    outcome: 'leans',
+    by: ids(supposed),
+    against: [],
+    facts: NO_FACTS,
+    because: `${title}: ${answer}, assumed.`,
+  };
 }
 
 function atNumber(proof: Extract<Proof, { by: 'number' }>, job: SortedJob): Look {
@@ -131,7 +152,13 @@ function atNumber(proof: Extract<Proof, { by: 'number' }>, job: SortedJob): Look
     return `${title}: ${valueText(worst, { unit, limit })} (a defect when ${limitText(test).us})`;
   };
   if (pass.length > 0) {
-    return { outcome: 'shows', by: ids(pass), against: ids(fail), because: `${shown(pass)}.` };
+    return {
+      outcome: 'shows',
+      by: ids(pass),
+      against: ids(fail),
+      facts: NO_FACTS,
+      because: `${shown(pass)}.`,
+    };
   }
   const doubtful = measured.filter((s) => {
     const value = s.value as number;
@@ -139,29 +166,42 @@ function atNumber(proof: Extract<Proof, { by: 'number' }>, job: SortedJob): Look
   });
   if (doubtful.length > 0) {
     const because = `${shown(doubtful)}, within its doubt.`;
-    return { outcome: 'leans', by: ids(doubtful), against: ids(fail), because };
+    return { outcome: 'leans', by: ids(doubtful), against: ids(fail), facts: NO_FACTS, because };
   }
   if (fail.length > 0 && fail.length === measured.length) {
     const whole = fail.length >= atLeast && allLookedAt(measured, job.evidence.items?.[quantity]);
-    return { outcome: whole ? 'clears' : 'open', by: [], against: ids(fail), because: `${shown(fail)}.` };
+    return {
+      outcome: whole ? 'clears' : 'open',
+      by: [],
+      against: ids(fail),
+      facts: NO_FACTS,
+      because: `${shown(fail)}.`,
+    };
   }
   const supposed = assumed.filter((s) => outcomeOf(s) === 'pass');
   if (measured.length > 0 || supposed.length === 0) return OPEN;
-  return { outcome: 'leans', by: ids(supposed), against: [], because: `${shown(supposed)}, assumed.` };
+  return {
+    outcome: 'leans',
+    by: ids(supposed),
+    against: [],
+    facts: NO_FACTS,
+    because: `${shown(supposed)}, assumed.`,
+  };
 }
 
 function together(looks: readonly Look[]): Look {
   const against = [...new Set(looks.flatMap((look) => look.against))].sort();
   const by = [...new Set(looks.flatMap((look) => look.by))].sort();
+  const rests = [...new Set(looks.flatMap((look) => look.facts))];
   const because = looks
     .map((look) => look.because)
     .filter((text) => text !== '')
     .join(' ');
   const has = (outcome: Outcome) => looks.some((look) => look.outcome === outcome);
   if (has('aside')) return { ...OPEN, outcome: 'aside' };
-  if (has('clears')) return { outcome: 'clears', by: [], against, because };
+  if (has('clears')) return { outcome: 'clears', by: [], against, facts: rests, because };
   if (has('open')) return { ...OPEN, against };
-  return { outcome: has('leans') ? 'leans' : 'shows', by, against, because };
+  return { outcome: has('leans') ? 'leans' : 'shows', by, against, facts: rests, because };
 }
 
 /** Holds a proof against the evidence of a job. */
@@ -181,7 +221,7 @@ export function lookAt(proof: Proof, job: SortedJob): Look {
       const said = value === true ? 'Yes' : value === false ? 'No' : capital(value);
       const because = `${facts[proof.fact].question} ${said}.`;
       const outcome = value === proof.shows ? 'shows' : 'clears';
-      return { outcome, by: [], against: [], because };
+      return { outcome, by: [], against: [], facts: [proof.fact], because };
     }
   }
 }
