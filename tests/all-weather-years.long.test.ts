@@ -15,8 +15,11 @@ describe.skipIf(shared === undefined)('years of the demo jobs, needs UNDERCROFT_
       expect(notFinite(assessment), job.id).toEqual([]);
       const cases = assessment.season?.cases ?? [];
       expect(cases.length).toBeGreaterThan(1);
-      for (const { name, closure, settled, highestDayRelativeHumidity } of cases) {
-        expect(settled, `${job.id}, ${name}`).toBe(true);
+      for (const { name, closure, settled, highestDayRelativeHumidity, peakWoodMoisture } of cases) {
+        // Wood above fiber saturation under air that never dries it takes up water for decades: no year repeats, and it says so.
+        if (peakWoodMoisture > 0.3 && !settled) {
+          expect(assessment.season?.notices.map((n) => n.code)).toContain('year-not-settled');
+        } else expect(settled, `${job.id}, ${name}`).toBe(true);
         // A millionth of what moved is far below any figure shown.
         expect(Math.abs(closure.water), `${job.id}, ${name}`).toBeLessThan(1e-6);
         expect(Math.abs(closure.energy), `${job.id}, ${name}`).toBeLessThan(1e-6);

@@ -28,12 +28,15 @@ export function weatherOf(place: string): climate.ClimateYear {
 export function expectSoundYears(place: string): void {
   const weather = weatherOf(place);
   for (const job of [demoJob('neglected-vented'), demoJob('sound-closed')]) {
-    const { cases, weather: used } = assess(job, weather).season!;
+    const { cases, weather: used, notices } = assess(job, weather).season!;
     expect(used.seed).toBeUndefined();
     for (const one of cases) {
       expect(Math.abs(one.closure.water), one.name).toBeLessThan(1e-9);
       expect(Math.abs(one.closure.energy), one.name).toBeLessThan(1e-9);
-      expect(one.settled, one.name).toBe(true);
+      // Wood above fiber saturation under air that never dries it takes up water for decades: no year repeats, and it says so.
+      if (one.peakWoodMoisture > 0.3 && !one.settled) {
+        expect(notices.map((n) => n.code)).toContain('year-not-settled');
+      } else expect(one.settled, one.name).toBe(true);
       for (const month of one.months) {
         for (const figure of Object.values(month)) expect(Number.isFinite(figure)).toBe(true);
       }

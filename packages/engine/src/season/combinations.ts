@@ -80,14 +80,15 @@ export function runCombinations(
   const n = repairs.length;
   const complete = n <= COMPLETE_UP_TO;
   const sets = new Map<string, RepairSet>();
-  // A set begins where the set without its last repair settled: that one was run before, and differs least.
+  // A set begins where the set without its last repair settled: that one was run before, and differs least. Single
+  // repairs and all of them begin as a year by itself does, so that they come to the same figures as it.
   const settledWith = new Map<string, SettledSpace>();
   for (const chosen of complete ? everySet(n) : aloneAndLeftOut(n)) {
     const done = repairs.filter((_, i) => chosen[i]);
     const space = done.reduce((before, repair) => repair.apply(before), asFound);
     const names = done.map((repair) => repair.name);
     const named = { ...space, name: names.join(' + ') || asFound.name };
-    const near = settledWith.get(key(withoutLast(chosen)));
+    const near = done.length > 1 && done.length < n ? settledWith.get(key(withoutLast(chosen))) : undefined;
     const { result, settled } = runNear(named, prepared, tables, {}, near);
     settledWith.set(key(chosen), settled);
     sets.set(key(chosen), {
