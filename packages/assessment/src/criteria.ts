@@ -19,8 +19,12 @@ export interface JudgedCriteria extends Judged {
   readonly problems: readonly string[];
 }
 
-const compact = <T extends object>(fields: T): T =>
-  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as T;
+/** Leaves out what is undefined. */
+function compact<T extends object>(fields: T): T {
+  const kept: Partial<T> = {};
+  for (const key in fields) if (fields[key] !== undefined) kept[key] = fields[key];
+  return kept as T;
+}
 
 function sourceText({ citation, edition, section }: criteria.CriterionSource): string {
   return [citation, edition, section].filter((part) => part !== undefined && part !== '').join(', ');

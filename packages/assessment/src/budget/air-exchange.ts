@@ -68,28 +68,29 @@ interface Flows {
   readonly net: number;
 }
 
-function flows(
-  facts: airflow.CrawlFacts,
-  chosen: airflow.ChosenValues,
-  drive: AirDrive,
-  windShare: number,
-): Flows {
+type Solve = (drive: AirDrive) => Flows;
+
+/** Flows by weather through one network, which is built once. */
+function flowsThrough(facts: airflow.CrawlFacts, chosen: airflow.ChosenValues, windShare: number): Solve {
   const network = airflow.createNetwork(airflow.crawlNetwork(facts, chosen).network);
-  const state = airflow.solveNetwork(
-    network,
-    {
-      outdoorTemperatureC: drive.outdoorC,
-      crawlTemperatureC: drive.crawlC,
-      houseTemperatureC: drive.houseC,
-      windMPerS: drive.windMPerS * windShare,
-    },
-    airflow.createNetworkState(network),
-  );
-  if (!state.ending.converged) throw new Error(`the pressure network did not settle: ${state.ending.reason}`);
-  return {
-    outdoors: state.crawlOutdoorInflowKgPerS / STANDARD_AIR_KG_PER_M3,
-    down: state.houseToCrawlKgPerS / STANDARD_AIR_KG_PER_M3,
-    net: (state.houseToCrawlKgPerS - state.crawlToHouseKgPerS) / STANDARD_AIR_KG_PER_M3,
+  return (drive) => {
+    const state = airflow.solveNetwork(
+      network,
+      {
+        outdoorTemperatureC: drive.outdoorC,
+        crawlTemperatureC: drive.crawlC,
+        houseTemperatureC: drive.houseC,
+        windMPerS: drive.windMPerS * windShare,
+      },
+      airflow.createNetworkState(network),
+    );
+    if (!state.ending.converged)
+      throw new Error(`the pressure network did not settle: ${state.ending.reason}`);
+    return {
+      outdoors: state.crawlOutdoorInflowKgPerS / STANDARD_AIR_KG_PER_M3,
+      down: state.houseToCrawlKgPerS / STANDARD_AIR_KG_PER_M3,
+      net: (state.houseToCrawlKgPerS - state.crawlToHouseKgPerS) / STANDARD_AIR_KG_PER_M3,
+    };
   };
 }
 
@@ -97,24 +98,46 @@ function bandOf(value: number, a: number, b: number): moisture.Band {
   return { value, low: Math.min(value, a, b), high: Math.max(value, a, b), assumed: true };
 }
 
-/**
- * Air exchange of the space by the pressure network, with its range: all leakage guesses at their low ends and half the
- * wind, and at their high ends and half as much wind again.
- */
+/** The air of a space in any weather. */
+export interface AirOfSpace {
+  /** With usual leaks, without a range. */
+  readonly middle: (drive: AirDrive) => Readonly<Record<keyof AirExchange, number>>;
+  /**
+   * With its range: all leakage guesses at their low ends and half the wind, and at their high ends and half as much wind
+   * again.
+   */
+  readonly withRange: (drive: AirDrive) => AirExchange;
+}
+
+/** Air exchange of a space by its pressure network. */
+export function airOfSpace(facts: airflow.CrawlFacts, assumptions: Assumptions): AirOfSpace {
+  const guesses = leakageValues(facts, assumptions);
+  const end = (side: 'low' | 'high'): airflow.ChosenValues =>
+    Object.fromEntries(guesses.map((g) => [g.key, g[side]]));
+  const usual = flowsThrough(facts, {}, 1);
+  return {
+    middle: (drive) => {
+      const { outdoors, down, net } = usual(drive);
+      return { fromOutdoorsM3PerS: outdoors, fromHouseM3PerS: down, houseNetM3PerS: net };
+    },
+    withRange: (drive) => {
+      const middle = usual(drive);
+      const tight = flowsThrough(facts, end('low'), 0.5)(drive);
+      const leaky = flowsThrough(facts, end('high'), 1.5)(drive);
+      return {
+        fromOutdoorsM3PerS: bandOf(middle.outdoors, tight.outdoors, leaky.outdoors),
+        fromHouseM3PerS: bandOf(middle.down, tight.down, leaky.down),
+        houseNetM3PerS: bandOf(middle.net, tight.net, leaky.net),
+      };
+    },
+  };
+}
+
+/** The air in one weather, with its range; see `AirOfSpace`. */
 export function airExchange(
   facts: airflow.CrawlFacts,
   drive: AirDrive,
   assumptions: Assumptions,
 ): AirExchange {
-  const guesses = leakageValues(facts, assumptions);
-  const end = (side: 'low' | 'high'): airflow.ChosenValues =>
-    Object.fromEntries(guesses.map((g) => [g.key, g[side]]));
-  const middle = flows(facts, {}, drive, 1);
-  const tight = flows(facts, end('low'), drive, 0.5);
-  const leaky = flows(facts, end('high'), drive, 1.5);
-  return {
-    fromOutdoorsM3PerS: bandOf(middle.outdoors, tight.outdoors, leaky.outdoors),
-    fromHouseM3PerS: bandOf(middle.down, tight.down, leaky.down),
-    houseNetM3PerS: bandOf(middle.net, tight.net, leaky.net),
-  };
+  return airOfSpace(facts, assumptions).withRange(drive);
 }

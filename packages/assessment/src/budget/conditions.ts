@@ -5,7 +5,7 @@ import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import type { Origin } from '../origin.ts';
 import { meanAir } from '../readings/air.ts';
-import { type AirExchange, airExchange } from './air-exchange.ts';
+import { type AirExchange, airExchange, airOfSpace } from './air-exchange.ts';
 import { crawlFacts } from './crawl-facts.ts';
 import { GROUND_FILM_W_PER_M2K, heatPaths, soilOf, TIED_DEPTH_M } from './heat-paths.ts';
 import { type ConditionOrigins, ofHouse, ofReadings } from './origins.ts';
@@ -181,12 +181,26 @@ export function surveyDay(
 /** Volume flow of air times its heat per kelvin [J/(m³·K)] at 1.2 kg/m³ and 1006 J/(kg·K). */
 const AIR_J_PER_M3K = 1.2 * 1006;
 
-/** The most humid month of the climate, with the temperature of the space worked out from its steady heat balance. */
+/** Flows without a range, for those who ask for none. */
+function asBands(air: Readonly<Record<keyof AirExchange, number>>): AirExchange {
+  const narrow = (value: number) => ({ value, low: value, high: value, assumed: true });
+  return {
+    fromOutdoorsM3PerS: narrow(air.fromOutdoorsM3PerS),
+    fromHouseM3PerS: narrow(air.fromHouseM3PerS),
+    houseNetM3PerS: narrow(air.houseNetM3PerS),
+  };
+}
+
+/**
+ * The most humid month of the climate, with the temperature of the space worked out from its steady heat balance.
+ * @param range whether the flows of air are given with their range, which takes most of the time
+ */
 export function designMonth(
   job: SurveyedJob,
   space: SpaceGeometry,
   chosen: ChosenClimate,
   assumptions: Assumptions,
+  range = true,
 ): Conditions {
   const month = climate.designMonth(chosen.monthly);
   const name = climate.MONTH_NAMES[month.month - 1];
@@ -200,17 +214,19 @@ export function designMonth(
   const weather = { outdoorC, houseC, windMPerS: month.windSpeedMPerS };
   const facts = crawlFacts(job, space);
   let crawlC = (outdoorC + houseC + deepC) / 3;
-  let air = airExchange(facts, { ...weather, crawlC }, assumptions);
+  const { middle, withRange } = airOfSpace(facts, assumptions);
+  const drive = (air: number) => ({ ...weather, crawlC: air });
+  let air = middle(drive(crawlC));
   // Stack flow depends on the temperature and the temperature on the flow; three rounds settle it to a few hundredths of a kelvin.
   for (let round = 0; round < 3; round += 1) {
     crawlC = ground.steadyTemperatureC([
       { conductanceWPerK: heat.floorW, temperatureC: houseC },
       { conductanceWPerK: heat.wallW, temperatureC: outdoorC },
       { conductanceWPerK: heat.groundW, temperatureC: deepC },
-      { conductanceWPerK: AIR_J_PER_M3K * air.fromOutdoorsM3PerS.value, temperatureC: outdoorC },
-      { conductanceWPerK: AIR_J_PER_M3K * air.fromHouseM3PerS.value, temperatureC: houseC },
+      { conductanceWPerK: AIR_J_PER_M3K * air.fromOutdoorsM3PerS, temperatureC: outdoorC },
+      { conductanceWPerK: AIR_J_PER_M3K * air.fromHouseM3PerS, temperatureC: houseC },
     ]);
-    air = airExchange(facts, { ...weather, crawlC }, assumptions);
+    air = middle(drive(crawlC));
   }
   const groundC =
     crawlC + ((deepC - crawlC) * heat.groundW) / (space.result.floorAreaM2 * GROUND_FILM_W_PER_M2K);
@@ -233,7 +249,7 @@ export function designMonth(
       { value: groundC, low: groundC - 1.5, high: groundC + 1.5, unit: '°C' },
       'From the undisturbed ground at 1 m and the air of the space.',
     ),
-    air,
+    air: range ? withRange(drive(crawlC)) : asBands(air),
     origins: {
       crawl: { kind: 'assumption', note: 'steady balance of heat' },
       outdoor: { kind: 'climate', note: `mean of ${name} at ${chosen.place.name}` },

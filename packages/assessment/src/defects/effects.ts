@@ -88,7 +88,9 @@ export function monthEffects(
   const before = waterAt(said.job, said, held, month.air);
   const known = new Map<SurveyedJob, Omit<MendedEffect, 'sharesWith'>>();
   const effectOf = (job: SurveyedJob): Omit<MendedEffect, 'sharesWith'> => {
-    const after = sameAir(job, said.job) ? month : designMonth(job, said.space, chosen, new Assumptions());
+    const after = sameAir(job, said.job)
+      ? month
+      : designMonth(job, said.space, chosen, new Assumptions(), false);
     const { net } = waterAt(job, said, held, after.air);
     const { relativeHumidity } = balance(job, said, after);
     const waterKgPerDay = Math.abs(before.net - net) < NOTHING_KG ? 0 : before.net - net;

@@ -48,7 +48,7 @@ function opening(
 function joinAlike(openings: readonly NetworkOpening[]): NetworkOpening[] {
   const joined = new Map<string, NetworkOpening>();
   for (const one of openings) {
-    const key = [one.from, one.to, one.heightM, one.exponent, one.windCoefficient.toFixed(9)].join('|');
+    const key = `${one.from}|${one.to}|${one.heightM}|${one.exponent}|${Math.round(1e9 * one.windCoefficient)}`;
     const twin = joined.get(key);
     joined.set(
       key,
