@@ -180,7 +180,7 @@ export interface ArrangementsShown {
   readonly ranked: readonly ArrangementTried[];
   /** What one change alone buys. */
   readonly changes: readonly ArrangementChange[];
-  /** The best one with its band; absent where the arrangement as found is the best. */
+  /** The best one with its band; absent where the arrangement as found is the best, or dry enough. */
   readonly suggested?: DistributionBand & { readonly what: string; readonly costCents: number };
   /** Every place, or place and direction, that a rule forbids. */
   readonly excluded: readonly {
@@ -220,7 +220,7 @@ export type ReadingsFit =
       /** Root of the mean square of the residuals, fraction. */
       readonly misfitBefore: number;
       readonly misfit: number;
-      /** Whether the mixing of the maps is the fitted one. */
+      /** Whether the mixing of the maps is the fitted one. The sources of the maps stay as entered. */
       readonly used: boolean;
       readonly notices: readonly Notice[];
     };
@@ -254,8 +254,7 @@ export interface DistributionWorkedOut {
   readonly found: DistributionBand;
   /** Only where a search was asked for. */
   readonly search?: ArrangementsShown;
-  /** Only where a search was asked for. */
-  readonly fit?: ReadingsFit;
+  readonly fit: ReadingsFit;
   readonly inputs: readonly DistributionInput[];
   /** Limits of what the maps can say: they belong beside every map. */
   readonly limits: readonly Notice[];

@@ -244,6 +244,7 @@ export const DISTRIBUTION_DEFINITIONS = {
             origin: ref('Origin'),
           }),
           found: ref('DistributionBand'),
+          fit: ref('ReadingsFit'),
           inputs: listOf(
             object<DistributionInput>(
               {
@@ -259,7 +260,7 @@ export const DISTRIBUTION_DEFINITIONS = {
           limits: notices,
           notices,
         },
-        { search: ref('ArrangementsShown'), fit: ref('ReadingsFit') },
+        { search: ref('ArrangementsShown') },
       ),
       object<DistributionMissing>({
         outcome: { const: 'missing' },
