@@ -93,6 +93,8 @@ export type {
   ReadingsFit,
   RuleExcluded,
 } from './distribution/distribution-assessment.ts';
+export type { PlaceFinder } from './distribution/place-words.ts';
+export { placeFinder } from './distribution/place-words.ts';
 export type { EvidenceUsed } from './evidence-used.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';

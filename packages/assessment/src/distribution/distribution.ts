@@ -67,7 +67,7 @@ function workOut(
   const found = shownBand(model, arrangement, ids, band, far);
   const better: ReturnType<typeof betterArrangements> =
     depth === 'search' ? betterArrangements(where.job, where.space, prepared, ids, far) : { notices: [] };
-  inputsOfDay(day, where.space, inputs);
+  inputsOfDay(day, where.job, where.space, inputs);
   const shown: DistributionAssessment = {
     outcome: 'worked-out',
     day: dayOf(prepared),

@@ -1,4 +1,6 @@
 import type { moisture } from '@undercroft/engine';
+import type { SurveyedJob } from '@undercroft/record';
+import { ofSurvey } from '../budget/origins.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import type { DistributionInputs } from './distribution-inputs.ts';
 import type { PreparedField } from './prepare-field.ts';
@@ -10,6 +12,7 @@ const FROM_YEAR = 'From the hourly year of the space as found, without a machine
 /** Notes the state of air, ground and openings that a field rests on, beside its machine. */
 export function inputsOfDay(
   { conditions }: PreparedField['day'],
+  job: SurveyedJob,
   space: SpaceGeometry,
   inputs: DistributionInputs,
 ): void {
@@ -18,7 +21,10 @@ export function inputsOfDay(
     inputs.assumed(key, title, band.value, unit, why, { low: band.low, high: band.high });
   guess('fieldAir', 'Temperature of the space without a machine', '°C', crawlC, FROM_YEAR);
   guess('fieldGround', 'Temperature of the ground', '°C', groundC, FROM_YEAR);
-  inputs.known('fieldHouse', 'Temperature of the house', houseC, '°C', origins.house);
+  const house = ['fieldHouse', 'Temperature of the house', houseC, '°C'] as const;
+  const set = job.house.coolingSetC ?? job.house.heatingSetC;
+  if (set === houseC) inputs.known(...house, ofSurvey(job, 'house', 'set-point as entered'));
+  else inputs.assumed(...house, 'No set-point was entered for such weather.');
   const outdoors = 'Water in outdoor air';
   inputs.known('fieldOutdoors', outdoors, outdoorHumidityRatio.value, 'kg/kg', origins.outdoor);
   const network = 'Pressure network of vents, leaks, floor and house; the leakage is a guess.';

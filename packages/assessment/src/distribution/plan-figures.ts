@@ -18,7 +18,7 @@ const held = (value: number): number => Math.min(MOST, Math.max(LEAST, value));
 
 /** The coefficient with the sources of a space some factor stronger: the same machine reaches less far, or farther. */
 export function withSources(coefficient: number, factor: number): number {
-  if (coefficient >= 1 || coefficient <= 0) return coefficient;
+  if (coefficient >= 1 || coefficient <= 0 || factor === 1) return coefficient;
   // tanh(x)/x falls steadily from 1; far out it is 1/x.
   let low = 0;
   let high = 1 / coefficient;
