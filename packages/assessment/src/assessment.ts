@@ -6,6 +6,7 @@ import type { ConditionOrigins } from './budget/origins.ts';
 import type { CausesAssessment } from './causes/causes-assessment.ts';
 import type { CoverageAssessment } from './coverage/coverage-assessment.ts';
 import type { DefectNotShown, DefectResult, DefectsCount } from './defects/defect-result.ts';
+import type { DistributionAssessment } from './distribution/distribution-assessment.ts';
 import type { EvidenceUsed } from './evidence-used.ts';
 import type { SeasonAssessment } from './season/season-assessment.ts';
 
@@ -177,6 +178,8 @@ export interface Assessment {
   readonly budgets: { readonly surveyDay?: BudgetResult; readonly designMonth: BudgetResult };
   /** What the pictures show of the space and what they do not; absent where it was not asked for. */
   readonly coverage?: CoverageAssessment;
+  /** Where the dry air goes on the plan; absent where it was not asked for. */
+  readonly distribution?: DistributionAssessment;
   /** The year by the hour; absent where it was not asked for. */
   readonly season?: SeasonAssessment;
   /** Why the space is as it was found, and what follows. */

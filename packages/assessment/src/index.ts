@@ -75,6 +75,26 @@ export type {
   MendedEffect,
   MendedYear,
 } from './defects/defect-result.ts';
+export type {
+  ArrangementChange,
+  ArrangementsShown,
+  ArrangementTried,
+  DistributionAssessment,
+  DistributionBand,
+  DistributionInput,
+  DistributionMissing,
+  DistributionState,
+  DistributionWorkedOut,
+  FanPlaced,
+  FieldGridMap,
+  FieldRange,
+  FloorPartShown,
+  MachinePlaced,
+  ReadingsFit,
+  RuleExcluded,
+} from './distribution/distribution-assessment.ts';
+export type { PlaceFinder } from './distribution/place-words.ts';
+export { placeFinder } from './distribution/place-words.ts';
 export type { EvidenceUsed } from './evidence-used.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';

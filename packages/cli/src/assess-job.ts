@@ -1,4 +1,4 @@
-import { type Assessment, assess } from '@undercroft/assessment';
+import { type Assessment, type AssessOptions, assess } from '@undercroft/assessment';
 import { type Season, seasonAsked } from './assess-options.ts';
 import type { Given, Io } from './command.ts';
 import { blamingJob } from './job-faults.ts';
@@ -8,12 +8,14 @@ import { loadWeather } from './load-weather.ts';
 /**
  * Loads a job and its weather and assesses it.
  * @param usual how much of the year is worked out when nobody says
+ * @param more what else the command asks for
  * @throws UsageError when either is missing or wrong, or no assessment can be made of the job
  */
 export async function assessJob(
   given: Given,
   io: Io,
   usual: Season,
+  more: Pick<AssessOptions, 'coverage' | 'distribution'> = {},
 ): Promise<LoadedJob & { readonly assessment: Assessment }> {
   const { words, options } = given;
   const season = seasonAsked(options.season, usual);
@@ -27,6 +29,6 @@ export async function assessJob(
   return {
     job,
     pictures,
-    assessment: blamingJob(words[0], () => assess(job, weather, { season, progress })),
+    assessment: blamingJob(words[0], () => assess(job, weather, { season, progress, ...more })),
   };
 }

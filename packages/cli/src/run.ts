@@ -9,6 +9,7 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   assess: async () => (await import('./commands/assess.ts')).assessCommand,
   audit: async () => (await import('./commands/audit.ts')).auditCommand,
   coverage: async () => (await import('./commands/coverage.ts')).coverageCommand,
+  air: async () => (await import('./commands/air.ts')).airCommand,
   compare: async () => (await import('./commands/compare.ts')).compareCommand,
   check: async () => (await import('./commands/check.ts')).checkCommand,
   report: async () => (await import('./commands/report.ts')).reportCommand,

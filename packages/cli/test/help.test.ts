@@ -1,7 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { command } from './run-command.ts';
 
-const COMMANDS = ['assess', 'audit', 'coverage', 'compare', 'check', 'report', 'calc', 'demo', 'schema'];
+const COMMANDS = [
+  'assess',
+  'audit',
+  'coverage',
+  'air',
+  'compare',
+  'check',
+  'report',
+  'calc',
+  'demo',
+  'schema',
+];
 
 describe('help', () => {
   test.each([[[]], [['--help']], [['-h']], [['help']]])('%j gives the overview', async (args) => {
@@ -26,6 +37,7 @@ describe('help', () => {
     ['report', ['--out FILE', '--weather FILE', '--season HOW']],
     ['audit', ['--by WHAT', '--weather FILE', '--season HOW', '--json', '--strict']],
     ['coverage', ['--route WHAT', '--bays', '--angle DEG', '--exact', '--json']],
+    ['air', ['--weather FILE', '--as-found', '--json']],
     ['calc', ['--json']],
   ])('help of %s lists %j', async (name, options) => {
     const { out } = await command([name, '--help']);

@@ -2,6 +2,7 @@ import { season } from '@undercroft/engine';
 import type { SurveyedJob } from '@undercroft/record';
 import { Assumptions } from '../assumptions.ts';
 import type { ChosenClimate } from '../climate.ts';
+import type { PlanFigures } from '../season/machines.ts';
 import type { SeasonAssessment } from '../season/season-assessment.ts';
 import { seasonCaseOf } from '../season/season-case-of.ts';
 import { seasonSite } from '../season/season-weather.ts';
@@ -63,12 +64,18 @@ export function withYears(
   chosen: ChosenClimate,
   year: SeasonAssessment | undefined,
   seed: number,
+  planFigures?: PlanFigures,
 ): ReadonlyMap<string, MendedEffect> {
   const found = year?.cases.find((one) => one.kind === 'as-found');
   const picked = year === undefined ? [] : heaviest(mends, effects, MOST[year.depth]);
   if (found === undefined || picked.length === 0) return effects;
   const site = seasonSite(chosen, seed);
-  const shared = { space: said.space, site, networks: new Map() };
+  const shared = {
+    space: said.space,
+    site,
+    networks: new Map(),
+    ...(planFigures === undefined ? {} : { planFigures }),
+  };
   const ran = outcomes(
     picked.map((job) => seasonCaseOf('one defect mended', asFound(job), shared, new Assumptions())),
     site.weather,

@@ -4,6 +4,7 @@ import { CAUSES_DEFINITIONS } from './causes-definitions.ts';
 import { COVERAGE_DEFINITIONS } from './coverage-definitions.ts';
 import { DECISION_DEFINITIONS } from './decision-definitions.ts';
 import { DEFECT_DEFINITIONS } from './defect-definitions.ts';
+import { DISTRIBUTION_DEFINITIONS } from './distribution-definitions.ts';
 import { SEASON_DEFINITIONS } from './season-definitions.ts';
 import { SURVEY_DEFINITIONS } from './survey-definitions.ts';
 
@@ -29,7 +30,7 @@ const ROOT = object<Assessment>(
     sources: listOf(ref('Source')),
     notices: listOf(ref('Notice')),
   },
-  { coverage: ref('Coverage'), season: ref('Season') },
+  { coverage: ref('Coverage'), distribution: ref('Distribution'), season: ref('Season') },
 );
 
 /**
@@ -50,6 +51,7 @@ export function assessmentJsonSchema(): Record<string, unknown> {
       ...CAUSES_DEFINITIONS,
       ...COVERAGE_DEFINITIONS,
       ...DEFECT_DEFINITIONS,
+      ...DISTRIBUTION_DEFINITIONS,
     },
   };
 }

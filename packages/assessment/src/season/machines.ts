@@ -23,6 +23,15 @@ const USUAL_PLAN: Figures = { value: 0.7, low: 0.5, high: 1, unit: 'fraction' };
 const MACHINE_OFF = { value: 0.85, low: 0.75, high: 0.95 } as const;
 /** A reading nearer than this to the machine is taken for its intake [m]. */
 const INTAKE_M = 3;
+/**
+ * The plan coefficient of a machine in a state of the space, from the air on the plan; undefined where that does not tell,
+ * as of a machine that does not stand there yet.
+ */
+export type PlanFigures = (
+  state: SpaceState,
+  machineId: string,
+) => { readonly value: number; readonly low: number; readonly high: number } | undefined;
+
 /** Share of what a machine lacks of well-mixed air that a circulating fan makes up. */
 const FAN_EFFECT = { value: 0.5, low: 0, high: 0.8, unit: 'fraction' } as const;
 /** Power of fans where it was not read (common practice) [W]. */
@@ -51,24 +60,41 @@ function planFromReadings(job: SurveyedJob, machine: Equipment): Figures | undef
   };
 }
 
-function planCoefficient(state: SpaceState, machine: Equipment, assumptions: Assumptions): number {
-  const read = state.machineIsNew ? undefined : planFromReadings(state.job, machine);
+/** Circulating fans that run in a state beyond those that its drawing has. */
+function addedFans({ fans, job }: SpaceState): number {
+  const drawn = job.plan.equipment.filter((e) => e.kind === 'circulating-fan' && e.running !== false);
+  return fans.filter((fan) => fan.kind === 'circulating-fan').length - drawn.length;
+}
+
+function planCoefficient(
+  state: SpaceState,
+  machine: Equipment,
+  assumptions: Assumptions,
+  planFigures: PlanFigures | undefined,
+): number {
+  const field = planFigures?.(state, machine.id);
+  const read = field === undefined && !state.machineIsNew ? planFromReadings(state.job, machine) : undefined;
   const plan = assumptions.band(
     'planCoefficient',
     'How well the air of the whole plan reaches the machine',
-    read ?? USUAL_PLAN,
-    read === undefined
-      ? 'Not read: take the humidity at the intake and in every corner while it runs.'
-      : 'From readings at the intake and elsewhere; the humidity without the machine was taken as 85 %.',
+    field === undefined ? (read ?? USUAL_PLAN) : { ...field, unit: 'fraction' },
+    field !== undefined
+      ? 'From the air on the plan on the most humid day, over the band of mixing; it is taken for the whole year.'
+      : read === undefined
+        ? 'Not read: take the humidity at the intake and in every corner while it runs.'
+        : 'From readings at the intake and elsewhere; the humidity without the machine was taken as 85 %.',
   ).value;
-  if (!state.fans.some((fan) => fan.kind === 'circulating-fan')) return plan;
+  // Fans that were found are in the air on the plan already.
+  const fans =
+    field === undefined ? state.fans.some((fan) => fan.kind === 'circulating-fan') : addedFans(state) > 0;
+  if (!fans) return plan;
   const effect = assumptions.band(
     'fanMixing',
     'Share of the lacking mixing that a circulating fan makes up',
     FAN_EFFECT,
     'An assumption until the air on the plan is worked out.',
   ).value;
-  return 1 - (1 - plan) * (1 - effect);
+  return plan >= 1 ? plan : 1 - (1 - plan) * (1 - effect);
 }
 
 /** Capacity and efficiency at 80 °F and 60 %, from the label or as assumed. */
@@ -89,8 +115,15 @@ export function ratedAt80F(
   return { kgPerDay, litersPerKWh: Math.min(10, litersPerKWh) };
 }
 
-/** Dehumidifiers that run in a space. */
-export function seasonMachines(state: SpaceState, assumptions: Assumptions): season.SeasonMachine[] {
+/**
+ * Dehumidifiers that run in a space.
+ * @param planFigures plan coefficients from the air on the plan, where that was worked out
+ */
+export function seasonMachines(
+  state: SpaceState,
+  assumptions: Assumptions,
+  planFigures?: PlanFigures,
+): season.SeasonMachine[] {
   const { job } = state;
   return runningDehumidifiers(job).map((machine) => {
     const rated = ratedAt80F(machine, assumptions);
@@ -105,7 +138,7 @@ export function seasonMachines(state: SpaceState, assumptions: Assumptions): sea
       ratedLPerKWh: rated.litersPerKWh,
       setPoint: heldHumidity(machine.setRelativeHumidity ?? job.design.targetRelativeHumidity),
       cold: 'low-temperature',
-      planCoefficient: planCoefficient(state, machine, assumptions),
+      planCoefficient: planCoefficient(state, machine, assumptions, planFigures),
     };
   });
 }

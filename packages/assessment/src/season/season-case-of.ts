@@ -6,7 +6,7 @@ import { airNetwork, type NetworkCache } from './air.ts';
 import { seasonDucts } from './ducts.ts';
 import { groundCover } from './ground-cover.ts';
 import { seasonHouse } from './house.ts';
-import { seasonFans, seasonMachines } from './machines.ts';
+import { type PlanFigures, seasonFans, seasonMachines } from './machines.ts';
 import type { SeasonSite } from './season-weather.ts';
 import { seasonSoil } from './soil.ts';
 import type { SpaceState } from './space-state.ts';
@@ -21,6 +21,8 @@ export interface CaseGround {
   readonly space: SpaceGeometry;
   readonly site: SeasonSite;
   readonly networks: NetworkCache;
+  /** Plan coefficients from the air on the plan, where that was worked out. */
+  readonly planFigures?: PlanFigures;
 }
 
 /** Price of electricity at the house, cents/kWh. */
@@ -41,7 +43,7 @@ export function seasonCaseOf(
   shared: CaseGround,
   assumptions: Assumptions,
 ): season.SeasonCase {
-  const { space, site, networks } = shared;
+  const { space, site, networks, planFigures } = shared;
   const { base } = site;
   const { job } = state;
   const house = seasonHouse(job, base.house, site.warmMonthsMeanC, assumptions);
@@ -57,7 +59,7 @@ export function seasonCaseOf(
     house,
     ducts: seasonDucts(job, base.ducts, assumptions),
     airExchange: { kind: 'network', network: airNetwork(state, space, assumptions, networks).network },
-    machines: seasonMachines(state, assumptions),
+    machines: seasonMachines(state, assumptions, planFigures),
     fans: seasonFans(state.fans),
     otherWaterKgPerDay: enteredSources(job, assumptions).reduce((sum, s) => sum + s.kgPerDay.value, 0),
     tariffCentsPerKWh: tariffCentsPerKWh(state, assumptions),

@@ -7,6 +7,7 @@ import { airNetwork, keptNetworks } from './air.ts';
 import { chancesOf } from './chances.ts';
 import { designDay } from './design-day.ts';
 import { floorAir } from './floor-air.ts';
+import type { PlanFigures } from './machines.ts';
 import { pullDownOf } from './pull-down.ts';
 import { rankingYears, rankRepairs } from './ranking.ts';
 import { type ChosenRepair, chosenRepairs, repaired } from './repairs.ts';
@@ -33,6 +34,8 @@ export interface SeasonRequest {
   readonly progress: (done: number, total: number) => void;
   /** Given the hours of the space as found and with all repairs. */
   readonly hours: (years: readonly HourlyYear[]) => void;
+  /** Plan coefficients from the air on the plan, where that was worked out. */
+  readonly planFigures?: PlanFigures;
 }
 
 /**
@@ -97,7 +100,13 @@ export function assessSeason(
 
   tell(0);
   const site = seasonSite(chosen, request.seed);
-  const shared: CaseGround = { space, site, networks: keptNetworks() };
+  const { planFigures } = request;
+  const shared: CaseGround = {
+    space,
+    site,
+    networks: keptNetworks(),
+    ...(planFigures === undefined ? {} : { planFigures }),
+  };
   const later = new Assumptions();
   const { found, sized } = foundAndSized(job, repairs, shared, assumptions, later);
   tell(2);
