@@ -34,6 +34,7 @@ import {
   distributionOf,
 } from './distribution/distribution.ts';
 import type { DistributionSpace } from './distribution/prepare-field.ts';
+import type { AirToTry } from './distribution/try-arrangements.ts';
 import { samplesOfFindings } from './evidence/from-findings.ts';
 import { samplesOfPlan } from './evidence/from-plan.ts';
 import { samplesOfObservations, samplesOfSurfaces, samplesOfWood } from './evidence/from-readings.ts';
@@ -76,6 +77,8 @@ export interface AssessOptions {
   readonly progress?: (done: number, total: number) => void;
   /** Given the hours of the space as found and, where there are repairs, with all of them. Not called for `none`. */
   readonly hours?: (years: readonly HourlyYear[]) => void;
+  /** Given the air on the plan to try other arrangements in. Not called where `distribution` is false or has none. */
+  readonly air?: (air: AirToTry) => void;
 }
 
 /** Publications behind the figures of every assessment; those of single criteria stand with them. */
@@ -189,6 +192,7 @@ export function assess(record: Job, weather?: climate.ClimateYear, options: Asse
   };
   const seed = options.seed ?? 1;
   const air = distributionWith({ ...said, drawn: job.plan, chosen, seed }, options, day);
+  if (air?.toTry !== undefined) options.air?.(air.toTry);
   const year = yearOf(said.job, said.space, chosen, assumptions, options, air?.planFigures, problems);
   const mends = mendsOf(said, job, looked.defects);
   const effects = effectsOr(() => {

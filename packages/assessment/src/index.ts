@@ -95,6 +95,7 @@ export type {
 } from './distribution/distribution-assessment.ts';
 export type { PlaceFinder } from './distribution/place-words.ts';
 export { placeFinder } from './distribution/place-words.ts';
+export type { AirToTry, ArrangementAsked } from './distribution/try-arrangements.ts';
 export type { EvidenceUsed } from './evidence-used.ts';
 export { drawnGeometry, outlineInput } from './geometry.ts';
 export { JobError } from './job-error.ts';

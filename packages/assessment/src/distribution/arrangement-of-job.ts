@@ -8,7 +8,7 @@ import { heldHumidity } from '../season/target.ts';
 import type { DistributionInputs } from './distribution-inputs.ts';
 
 /** From intake to outlet of a machine that stands, m; as a machine of usual size has it (common practice, no source). */
-const BODY_M = distribution.USUAL_PLACING.body.lengthM;
+export const BODY_M = distribution.USUAL_PLACING.body.lengthM;
 /** Speed of the air at the outlet of a dehumidifier, m/s: 180 cfm through 0.03 m² (common practice, no source). */
 const MACHINE_OUTLET_M_PER_S = { value: 2.8, low: 1.4, high: 4 } as const;
 /** A circulating fan that nobody read the label of, and its speed (common practice, no source). */

@@ -1,15 +1,16 @@
-import { distribution as engine } from '@undercroft/engine';
+import { distribution as engine, type Notice } from '@undercroft/engine';
 import type { Conditions } from '../budget/conditions.ts';
 import type { Origin } from '../origin.ts';
 import type { PlanFigures } from '../season/machines.ts';
 import type { DistributionAssessment, DistributionWorkedOut } from './distribution-assessment.ts';
 import { farCells } from './far-end.ts';
 import { inputsOfDay } from './inputs-of-day.ts';
-import { planFiguresOf } from './plan-figures.ts';
+import { heldNotices, planFiguresOf } from './plan-figures.ts';
 import { type DistributionSpace, type PreparedField, prepareField } from './prepare-field.ts';
 import { type FitOfReadings, fitOfReadings } from './readings-fit.ts';
 import { betterArrangements } from './search-arrangements.ts';
 import { shownBand } from './shown-state.ts';
+import { type AirToTry, airToTry } from './try-arrangements.ts';
 
 /** How much is worked out: the air as found, or better arrangements too, which takes some seconds. */
 export type DistributionDepth = 'present' | 'search';
@@ -44,10 +45,24 @@ function dayOf({ day: { conditions }, model }: PreparedField): DistributionWorke
   };
 }
 
+/** Says where surfaces sweat in the dampest air of the map: what they take out of it is not in the field. */
+function sweatNotices(
+  coldSurfaces: PreparedField['coldSurfaces'],
+  { map }: DistributionWorkedOut['found']['value'],
+): Notice[] {
+  const dampestC = map.dewPointC.reduce((most: number, dew) => Math.max(most, dew ?? most), -100);
+  const sweating = coldSurfaces.filter((s) => s.temperatureC.value < dampestC).map((s) => s.title);
+  if (sweating.length === 0) return [];
+  const message = `${sweating.join(', ')}: in places the air is damp enough for it, and the water that it takes out of the air is not in the field.`;
+  return [{ code: 'sweating-left-out', message }];
+}
+
 /** The air on the plan, and the plan coefficients that the years of the space take from it. */
 export interface DistributionOfJob {
   readonly shown: DistributionAssessment;
   readonly planFigures?: PlanFigures;
+  /** To try other arrangements in, where there is a field. */
+  readonly toTry?: AirToTry;
 }
 
 function workOut(
@@ -77,19 +92,26 @@ function workOut(
     fit: fitted.fit,
     inputs: inputs.list(),
     limits: band.limits,
-    notices: [...prepared.notices, ...better.notices],
+    notices: [
+      ...prepared.notices,
+      ...sweatNotices(prepared.coldSurfaces, found.value),
+      ...heldNotices(found.ranges.planCoefficient),
+      ...better.notices,
+    ],
   };
+  const toTry = airToTry(prepared, ids, far);
   const { planCoefficient } = found.ranges;
-  if (planCoefficient === undefined) return { shown };
+  if (planCoefficient === undefined) return { shown, toTry };
   const { setPoint } = arrangement.machine;
   return {
     shown,
+    toTry,
     planFigures: planFiguresOf(where, machine.id, planCoefficient, day.conditions, setPoint),
   };
 }
 
-/** So many fields are kept for each climate: those of one job and of the change before. About 0.5 MB each. */
-const KEPT = 4;
+/** So many fields are kept for each climate: those of one job and of the change before. Some MB each. */
+const KEPT = 3;
 const kept = new WeakMap<object, Map<string, DistributionOfJob>>();
 
 /** Everything of a job that its air on the plan hangs on. */

@@ -1,4 +1,4 @@
-import { distribution, type Notice } from '@undercroft/engine';
+import { distribution, type moisture } from '@undercroft/engine';
 import type { SurveyedJob } from '@undercroft/record';
 import { Assumptions } from '../assumptions.ts';
 import { budgetInput } from '../budget/budgets.ts';
@@ -29,10 +29,10 @@ export function fieldPlan(job: SurveyedJob, space: SpaceGeometry): distribution.
   };
 }
 
-/** A site with the humidity that its sources were taken at. */
+/** A site, and the surfaces that may sweat, whose water is not in it. */
 export interface SiteOfJob {
   readonly site: distribution.FieldSite;
-  readonly notices: readonly Notice[];
+  readonly coldSurfaces: readonly moisture.WaterSurface[];
 }
 
 /** Fans that blow air of the space outdoors, with what the pressure network has them move. */
@@ -70,7 +70,7 @@ export function siteOfJob(
 ): SiteOfJob {
   const plan: PlacedPlan = { job, drawn, geometry: space.result };
   const budget = budgetInput(job, space, conditions, new Assumptions());
-  const { links, sweating } = waterLinks(budget, aroundRelativeHumidity);
+  const links = waterLinks(budget, aroundRelativeHumidity);
   const leaks = siteLeaks(job, space.result, conditions, links, openings, exhausts(job, space));
   const { heat, fixed } = siteHeat(job, space, conditions, walls, leaks, fansW);
   const vapor: distribution.VaporExchange[] = [];
@@ -100,15 +100,7 @@ export function siteOfJob(
       leaks,
       fixed: given,
     },
-    notices:
-      sweating.length === 0
-        ? []
-        : [
-            {
-              code: 'sweating-left-out',
-              message: `${sweating.join(', ')}: the air is so damp in places that they sweat there; the water that they take out of it is not in the field.`,
-            },
-          ],
+    coldSurfaces: budget.coldSurfaces ?? [],
   };
 }
 

@@ -1,4 +1,4 @@
-import { distribution as engine, type moisture } from '@undercroft/engine';
+import { distribution as engine, type moisture, type Notice } from '@undercroft/engine';
 import { Assumptions, measured } from '../assumptions.ts';
 import { budgetInput } from '../budget/budgets.ts';
 import type { Conditions } from '../budget/conditions.ts';
@@ -15,6 +15,13 @@ const LEAST = 0.05;
 const MOST = 5;
 
 const held = (value: number): number => Math.min(MOST, Math.max(LEAST, value));
+
+/** Says where the year cannot take a coefficient as it is. */
+export function heldNotices(found: FieldRange | undefined): Notice[] {
+  if (found === undefined || (found.low >= LEAST && found.high <= MOST)) return [];
+  const message = `The plan coefficient lies outside ${LEAST} to ${MOST} at an end of the band; the year takes the nearest it can.`;
+  return [{ code: 'coefficient-held', message }];
+}
 
 /** The coefficient with the sources of a space some factor stronger: the same machine reaches less far, or farther. */
 export function withSources(coefficient: number, factor: number): number {
@@ -38,8 +45,7 @@ function strengthOf(
   aroundRelativeHumidity: number,
 ): number {
   const budget = budgetInput(state.job, space, conditions, new Assumptions());
-  const { links } = waterLinks(budget, aroundRelativeHumidity);
-  return links.reduce((sum, link) => sum + link.conductanceKgPerS, 0);
+  return waterLinks(budget, aroundRelativeHumidity).reduce((sum, link) => sum + link.conductanceKgPerS, 0);
 }
 
 /** The same day with the air that a space of another leakage lets through. */

@@ -1,4 +1,4 @@
-import { distribution as engine, type Notice } from '@undercroft/engine';
+import { distribution as engine, type moisture, type Notice } from '@undercroft/engine';
 import type { SurveyedJob } from '@undercroft/record';
 import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
@@ -26,6 +26,8 @@ export interface PreparedField extends ArrangementOfJob {
   readonly day: FieldConditions;
   readonly mixing: engine.MixingBand;
   readonly inputs: DistributionInputs;
+  /** Surfaces that may sweat, whose water is not in the field. */
+  readonly coldSurfaces: readonly moisture.WaterSurface[];
   readonly notices: readonly Notice[];
 }
 
@@ -71,6 +73,7 @@ export function prepareField(where: DistributionSpace, cellM?: number): Prepared
     day,
     mixing: mixingOf(model, day.conditions.air.fromOutdoorsM3PerS.value),
     inputs,
-    notices: [...made.notices, ...model.notices, ...(others.length === 0 ? [] : [alone])],
+    coldSurfaces: made.coldSurfaces,
+    notices: [...model.notices, ...(others.length === 0 ? [] : [alone])],
   };
 }

@@ -39,10 +39,7 @@ function linkOf(
  * draws up water. Surfaces that may sweat, such as ducts, are left out: they take water in damp air only.
  * @param budget its state and machine are not looked at
  */
-export function waterLinks(
-  budget: moisture.BudgetInput,
-  relativeHumidity: number,
-): { readonly links: readonly WaterLink[]; readonly sweating: readonly string[] } {
+export function waterLinks(budget: moisture.BudgetInput, relativeHumidity: number): WaterLink[] {
   const { dehumidifier: _, ...without } = budget;
   const at = (value: number) =>
     moistureEngine.moistureBudget({
@@ -52,14 +49,10 @@ export function waterLinks(
   const dry = at(relativeHumidity);
   const damp = at(Math.max(DAMP, relativeHumidity + 0.05));
   const links: WaterLink[] = [];
-  const sweating: string[] = [];
   dry.paths.forEach((path, i) => {
     const other = damp.paths[i];
-    if (path.key.startsWith('cold-surface:')) {
-      if (other.kgPerDay < 0) sweating.push(path.title);
-      return;
-    }
-    if (path.kgPerDay === 0 && other.kgPerDay === 0) return;
+    const carries = path.kgPerDay !== 0 || other.kgPerDay !== 0;
+    if (!carries || path.key.startsWith('cold-surface:')) return;
     links.push(
       linkOf(
         path,
@@ -68,5 +61,5 @@ export function waterLinks(
       ),
     );
   });
-  return { links, sweating };
+  return links;
 }

@@ -1,8 +1,11 @@
 import {
+  airflow,
   causes,
   coverage,
   dehumidifier,
+  distribution,
   criteria as engineCriteria,
+  moisture,
   mold,
   plan as planning,
   psychrometrics,
@@ -143,6 +146,28 @@ function ofSeason({ season: year }: Assessment, items: ItemsOfJob, climate: Sour
   };
 }
 
+function ofDistribution(
+  { distribution: air }: Assessment,
+  items: ItemsOfJob,
+  climate: Source,
+): Trace | undefined {
+  if (air?.outcome !== 'worked-out') return undefined;
+  const sources = all(
+    distribution.distributionSources,
+    moisture.moistureSources,
+    airflow.airflowSources,
+    dehumidifier.dehumidifierSources,
+  );
+  const own = [...items.single('header'), ...items.single('house'), ...drawing(items)];
+  return together([
+    { ...NOTHING, sources: [climate, ...sources], items: own },
+    ...air.inputs.map(({ title, origin }) =>
+      origin.kind === 'assumption' ? { ...NOTHING, assumptions: [title] } : ofOrigin(origin, items, climate),
+    ),
+    ofOrigin(air.mixing.origin, items, climate),
+  ]);
+}
+
 function ofCoverage(assessment: Assessment, [part, id = '']: readonly string[], items: ItemsOfJob): Trace {
   const sources = all(coverage.coverageSources);
   if (part === 'pictures') return { ...NOTHING, sources, items: items.withId(id, ['photo', 'clip']) };
@@ -258,6 +283,8 @@ function find(assessment: Assessment, job: Job, pointer: string): Trace | undefi
       return ofBudget(assessment, id, rest[1], items, climate);
     case 'season':
       return ofSeason(assessment, items, climate);
+    case 'distribution':
+      return ofDistribution(assessment, items, climate);
     case 'coverage':
       return assessment.coverage === undefined ? undefined : ofCoverage(assessment, rest, items);
     case 'defects': {

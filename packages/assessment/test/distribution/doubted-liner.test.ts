@@ -1,4 +1,5 @@
 import { distribution as engine } from '@undercroft/engine';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess.ts';
 import type { Assessment } from '../../src/assessment.ts';
@@ -6,6 +7,7 @@ import type {
   DistributionState,
   DistributionWorkedOut,
 } from '../../src/distribution/distribution-assessment.ts';
+import { assessmentJsonSchema } from '../../src/results-schema/assessment-schema.ts';
 import { demoJob } from '../season/jobs.ts';
 import { dehumidifierOf, demoWith, fieldOf } from './spaces.ts';
 
@@ -14,9 +16,12 @@ function worked({ distribution }: Assessment): DistributionWorkedOut {
   return distribution;
 }
 
-const shown = worked(
-  assess(demoJob('doubted-liner'), undefined, { season: 'none', coverage: false, distribution: 'search' }),
-);
+const assessment = assess(demoJob('doubted-liner'), undefined, {
+  season: 'none',
+  coverage: false,
+  distribution: 'search',
+});
+const shown = worked(assessment);
 const states = (of: { low: DistributionState; value: DistributionState; high: DistributionState }) => [
   of.low,
   of.value,
@@ -114,6 +119,12 @@ describe('the machine that blows at a wall in its corner', () => {
     expect(after.farEndRelativeHumidity.value).toBeGreaterThanOrEqual(before.farEndRelativeHumidity.value);
     expect(after.dampestRelativeHumidity.value).toBeGreaterThanOrEqual(before.dampestRelativeHumidity.value);
   });
+});
+
+it('fits the JSON Schema of an assessment', () => {
+  const valid = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(assessmentJsonSchema());
+  valid(JSON.parse(JSON.stringify(assessment)));
+  expect(valid.errors ?? []).toEqual([]);
 });
 
 it('reaches the whole plan alike where mixing is huge', () => {
