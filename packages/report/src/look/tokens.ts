@@ -21,14 +21,49 @@ export type ColorName =
   | 'liner'
   | 'slab'
   | 'gravel'
-  | 'hatch';
+  | 'hatch'
+  | 'field0'
+  | 'field1'
+  | 'field2'
+  | 'field3'
+  | 'field4'
+  | 'field5'
+  | 'field6'
+  | 'field7'
+  | 'field8'
+  | 'field9'
+  | 'field10'
+  | 'fieldInk'
+  | 'fieldHalo';
 
 /** What a drawing or page lies on: `under` for the dark of the space, `daylight` for desk and sun, `paper` for print. */
 export type GroundName = 'under' | 'daylight' | 'paper';
 
 export type Ground = Readonly<Record<ColorName, string>>;
 
+/**
+ * Bands of a computed field, driest first: cividis from its light end to its dark one in even steps (Nuñez, Anderton and
+ * Renslow 2018, "Optimizing colormaps with consideration for color vision deficiency", PLoS ONE 13(7) e0199239), the same
+ * on every ground, so that maps compare. Lines on it have a dark core in a light halo.
+ */
+const field = {
+  field0: '#fdea45',
+  field1: '#ead156',
+  field2: '#caba6a',
+  field3: '#ada476',
+  field4: '#948f78',
+  field5: '#7f7c75',
+  field6: '#696970',
+  field7: '#4d566d',
+  field8: '#2b446e',
+  field9: '#0a326a',
+  field10: '#002051',
+  fieldInk: '#1f2328',
+  fieldHalo: '#ffffff',
+} as const;
+
 const daylight: Ground = {
+  ...field,
   page: '#f7f4ee',
   sheet: '#ffffff',
   rule: '#d8d2c6',
@@ -54,6 +89,7 @@ const daylight: Ground = {
 };
 
 const under: Ground = {
+  ...field,
   page: '#14161a',
   sheet: '#1d2026',
   rule: '#3a3f48',
