@@ -261,12 +261,36 @@ export interface DistributionWorkedOut {
   readonly notices: readonly Notice[];
 }
 
+/** Where a dehumidifier that the job is to set would stand best. */
+export interface MachinePlacing {
+  /** Its name in the list of machines. */
+  readonly machine: string;
+  readonly day: DistributionWorkedOut['day'];
+  readonly mixing: DistributionWorkedOut['mixing'];
+  /** How many arrangements were worked out. */
+  readonly screened: number;
+  /** Best first. */
+  readonly ranked: readonly ArrangementTried[];
+  /** The best with its band; its far end is that from its own intake. Absent where no place meets the rules. */
+  readonly suggested?: DistributionBand & { readonly what: string; readonly costCents: number };
+  readonly excluded: ArrangementsShown['excluded'];
+  readonly excludedByRule: ArrangementsShown['excludedByRule'];
+  readonly inputs: readonly DistributionInput[];
+  readonly limits: readonly Notice[];
+  readonly notices: readonly Notice[];
+}
+
 /** Why there is no field. */
 export interface DistributionMissing {
   readonly outcome: 'missing';
   readonly code: 'no-machine' | 'refused';
   /** One plain sentence. */
   readonly why: string;
+  /**
+   * Only where a search was asked for, and the repairs of the job set a dehumidifier: its places in the space with all
+   * repairs done.
+   */
+  readonly placing?: MachinePlacing;
 }
 
 /** Where the dry air goes and where it does not; a reason where that could not be worked out. */
