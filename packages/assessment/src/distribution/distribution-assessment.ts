@@ -60,10 +60,11 @@ export interface FieldGridMap {
   readonly cellYM: number;
   readonly columns: number;
   readonly rows: number;
-  /** Fraction at the temperature of the place; above 1 where the air would hold more than it can. */
+  /** Fraction at the temperature of the place, rounded to hundredths of a percent; above 1 where the air would hold more than it can. */
   readonly relativeHumidity: readonly (number | null)[];
+  /** Rounded to hundredths. */
   readonly dewPointC: readonly (number | null)[];
-  /** Moisture content that wood comes to in that air, fraction of dry mass. */
+  /** Moisture content that wood comes to in that air, fraction of dry mass, rounded like the humidity. */
   readonly woodMoisture: readonly (number | null)[];
 }
 
