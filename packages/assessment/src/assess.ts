@@ -33,6 +33,7 @@ import {
   type DistributionOfJob,
   distributionOf,
 } from './distribution/distribution.ts';
+import { placeForMachine } from './distribution/place-machine.ts';
 import type { DistributionSpace } from './distribution/prepare-field.ts';
 import type { AirToTry } from './distribution/try-arrangements.ts';
 import { samplesOfFindings } from './evidence/from-findings.ts';
@@ -154,6 +155,27 @@ function distributionWith(
   }
 }
 
+/** What is told of the air on the plan, with places for a machine that is to be set where none runs yet. */
+function withPlacing(
+  air: DistributionOfJob | undefined,
+  where: DistributionSpace,
+  { distribution: asked }: AssessOptions,
+  year: Assessment['season'],
+): Pick<Assessment, 'distribution'> {
+  if (air === undefined) return {};
+  const { shown } = air;
+  const chosen = year?.sizing.chosen;
+  if (asked !== 'search' || chosen === undefined) return { distribution: shown };
+  if (shown.outcome !== 'missing' || shown.code !== 'no-machine') return { distribution: shown };
+  try {
+    const placing = placeForMachine(where, chosen);
+    return { distribution: placing === undefined ? shown : { ...shown, placing } };
+  } catch (error) {
+    if (!(error instanceof EngineError)) throw error;
+    return { distribution: { ...shown, why: `${shown.why} No place was looked for: ${error.message}.` } };
+  }
+}
+
 /**
  * Assesses a job: sizes, what every reading means, criteria judged with their evidence, the steady moisture balance
  * of the survey day and of the most humid month, and the year by the hour. The same job, climate and options give the
@@ -191,7 +213,8 @@ export function assess(record: Job, weather?: climate.ClimateYear, options: Asse
     designMonth: balance(designMonth(said.job, space, chosen, assumptions)),
   };
   const seed = options.seed ?? 1;
-  const air = distributionWith({ ...said, drawn: job.plan, chosen, seed }, options, day);
+  const where = { ...said, drawn: job.plan, chosen, seed };
+  const air = distributionWith(where, options, day);
   if (air?.toTry !== undefined) options.air?.(air.toTry);
   const year = yearOf(said.job, said.space, chosen, assumptions, options, air?.planFigures, problems);
   const mends = mendsOf(said, job, looked.defects);
@@ -223,7 +246,7 @@ export function assess(record: Job, weather?: climate.ClimateYear, options: Asse
     headline: headlineOf(parts),
     geometry: space.result,
     ...parts,
-    ...(air === undefined ? {} : { distribution: air.shown }),
+    ...withPlacing(air, where, options, year),
     ...(year === undefined ? {} : { season: year }),
     causes: causesOf({
       job,

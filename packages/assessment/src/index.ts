@@ -90,6 +90,7 @@ export type {
   FieldRange,
   FloorPartShown,
   MachinePlaced,
+  MachinePlacing,
   ReadingsFit,
   RuleExcluded,
 } from './distribution/distribution-assessment.ts';

@@ -15,7 +15,7 @@ export async function assessJob(
   given: Given,
   io: Io,
   usual: Season,
-  more: Pick<AssessOptions, 'coverage' | 'distribution'> = {},
+  more: Pick<AssessOptions, 'season' | 'coverage' | 'distribution'> = {},
 ): Promise<LoadedJob & { readonly assessment: Assessment }> {
   const { words, options } = given;
   const season = seasonAsked(options.season, usual);

@@ -2,6 +2,7 @@ import type {
   ArrangementsShown,
   DistributionAssessment,
   DistributionWorkedOut,
+  MachinePlacing,
   PlaceFinder,
   ReadingsFit,
 } from '@undercroft/assessment';
@@ -46,7 +47,10 @@ function foundLines({ found, day }: DistributionWorkedOut, place: PlaceFinder, c
   ];
 }
 
-function excludedText({ excluded, excludedByRule }: ArrangementsShown): string {
+function excludedText({
+  excluded,
+  excludedByRule,
+}: Pick<ArrangementsShown, 'excluded' | 'excludedByRule'>): string {
   const rules = excludedByRule.map(({ rule, count }) => `${RULES[rule]} (${count})`);
   return rules.length === 0
     ? 'No place was left out by a rule.'
@@ -120,9 +124,49 @@ function waterLines({ found }: DistributionWorkedOut, columns: number): string[]
   return rows.length === 0 ? [] : wrap(`Water: ${text}.`, columns, '  ');
 }
 
+/** Arrangements of a machine to be set that are listed. */
+const PLACES_TOLD = 5;
+
+/** Where a machine that is still to be set would stand best. */
+function placingLines(placing: MachinePlacing, place: PlaceFinder, columns: number): string[] {
+  const { suggested, ranked, screened, machine, day, limits, notices } = placing;
+  const best =
+    suggested === undefined
+      ? ['No place meets all rules.']
+      : [
+          `${machine}: ${machineText(suggested.machine, place)}, set to ${percent(suggested.machine.setRelativeHumidity)}.`,
+          ...suggested.fans.map((fan) => `Fan: ${fanText(fan, place)}.`),
+          `Then its intake reads ${rangeText(suggested.ranges.intakeRelativeHumidity)} RH, the far end of the floor has ${rangeText(suggested.ranges.farEndRelativeHumidity)}, and ${rangeText(suggested.ranges.shareAbove70)} of the floor is above 70 %.`,
+          `It runs ${rangeText(suggested.ranges.duty)} of the time: ${OUTCOMES[suggested.value.outcome] ?? suggested.value.outcome}.`,
+        ];
+  return [
+    ...heading('Where to stand the new machine'),
+    ...wrap(`In the space with all repairs done, on the ${day.title}.`, columns, '  '),
+    ...best.flatMap((text) => wrap(text, columns, '  ')),
+    ...wrap(`${screened} arrangements were worked out. The best of them:`, columns, '  '),
+    ...ranked.slice(0, PLACES_TOLD).flatMap((one) => {
+      const fans =
+        one.fans.length === 0 ? '' : `, ${one.fans.length} ${one.fans.length === 1 ? 'fan' : 'fans'}`;
+      return wrap(
+        `${machineText(one.machine, place)}, set to ${percent(one.machine.setRelativeHumidity)}${fans}: dampest part ${percent(one.dampestRelativeHumidity)}, ${one.energyKWhPerDay.toFixed(1)} kWh a day.`,
+        columns,
+        '  - ',
+      );
+    }),
+    ...wrap(excludedText(placing), columns, '  '),
+    ...heading('Limits'),
+    ...limits.flatMap(({ message }) => wrap(message, columns, '  - ')),
+    ...noticeLines(notices, columns),
+  ];
+}
+
 /** Where the dry air goes and how to arrange the machine better, for people at a terminal. */
 export function airLines(shown: DistributionAssessment, place: PlaceFinder, columns: number): string[] {
-  if (shown.outcome === 'missing') return wrap(shown.why, columns, '  ');
+  if (shown.outcome === 'missing') {
+    const { why, placing } = shown;
+    const places = placing === undefined ? [] : placingLines(placing, place, columns);
+    return [...wrap(why, columns, '  '), ...places];
+  }
   return [
     ...foundLines(shown, place, columns),
     ...waterLines(shown, columns),

@@ -98,11 +98,29 @@ describe('air', () => {
   });
 
   test('says why where there is nothing to follow', async () => {
-    const { code, out } = await command(['air', 'neglected-vented']);
+    const { code, out } = await command(['air', 'neglected-vented', '--as-found']);
     expect(code).toBe(0);
     expect(out).toContain('No dehumidifier runs in the space');
-    const json = JSON.parse((await command(['air', 'neglected-vented', '--json'])).out);
+    const json = JSON.parse((await command(['air', 'neglected-vented', '--as-found', '--json'])).out);
     expect(json.distribution).toMatchObject({ outcome: 'missing', code: 'no-machine' });
+  });
+
+  test('finds a place for a machine that the repairs set', async () => {
+    const folder = ownFolder();
+    const job = smallJob((plan) => {
+      plan.equipment = [];
+    });
+    job.design.repairs = [
+      { id: 'r1', repair: 'ground-liner', chosen: true },
+      { id: 'r2', repair: 'dehumidifier', chosen: true },
+    ];
+    const { code, out } = await command(['air', writeJob(folder, job)], folder);
+    expect(code).toBe(0);
+    const text = oneLine(out);
+    expect(text).toContain('Where to stand the new machine');
+    expect(text).toMatch(/from the \w+ wall and .* from the \w+ wall, .*set to 52 %/);
+    expect(text).toMatch(/Then its intake reads \d+ %.* RH, the far end of the floor has \d+ %/);
+    expect(text).toMatch(/\d+ arrangements were worked out\. The best of them:/);
   });
 
   test('tells a place that the engine refuses as the reason', async () => {

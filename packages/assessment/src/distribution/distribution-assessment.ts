@@ -60,10 +60,11 @@ export interface FieldGridMap {
   readonly cellYM: number;
   readonly columns: number;
   readonly rows: number;
-  /** Fraction at the temperature of the place; above 1 where the air would hold more than it can. */
+  /** Fraction at the temperature of the place, rounded to hundredths of a percent; above 1 where the air would hold more than it can. */
   readonly relativeHumidity: readonly (number | null)[];
+  /** Rounded to hundredths. */
   readonly dewPointC: readonly (number | null)[];
-  /** Moisture content that wood comes to in that air, fraction of dry mass. */
+  /** Moisture content that wood comes to in that air, fraction of dry mass, rounded like the humidity. */
   readonly woodMoisture: readonly (number | null)[];
 }
 
@@ -261,12 +262,36 @@ export interface DistributionWorkedOut {
   readonly notices: readonly Notice[];
 }
 
+/** Where a dehumidifier that the job is to set would stand best. */
+export interface MachinePlacing {
+  /** Its name in the list of machines. */
+  readonly machine: string;
+  readonly day: DistributionWorkedOut['day'];
+  readonly mixing: DistributionWorkedOut['mixing'];
+  /** How many arrangements were worked out. */
+  readonly screened: number;
+  /** Best first. */
+  readonly ranked: readonly ArrangementTried[];
+  /** The best with its band; its far end is that from its own intake. Absent where no place meets the rules. */
+  readonly suggested?: DistributionBand & { readonly what: string; readonly costCents: number };
+  readonly excluded: ArrangementsShown['excluded'];
+  readonly excludedByRule: ArrangementsShown['excludedByRule'];
+  readonly inputs: readonly DistributionInput[];
+  readonly limits: readonly Notice[];
+  readonly notices: readonly Notice[];
+}
+
 /** Why there is no field. */
 export interface DistributionMissing {
   readonly outcome: 'missing';
   readonly code: 'no-machine' | 'refused';
   /** One plain sentence. */
   readonly why: string;
+  /**
+   * Only where a search was asked for, and the repairs of the job set a dehumidifier: its places in the space with all
+   * repairs done.
+   */
+  readonly placing?: MachinePlacing;
 }
 
 /** Where the dry air goes and where it does not; a reason where that could not be worked out. */

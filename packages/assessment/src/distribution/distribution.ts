@@ -1,9 +1,9 @@
 import { distribution as engine, type Notice } from '@undercroft/engine';
 import type { Conditions } from '../budget/conditions.ts';
-import type { Origin } from '../origin.ts';
 import type { PlanFigures } from '../season/machines.ts';
 import type { DistributionAssessment, DistributionWorkedOut } from './distribution-assessment.ts';
 import { farCells } from './far-end.ts';
+import { dayOf, USUAL_MIXING } from './field-words.ts';
 import { inputsOfDay } from './inputs-of-day.ts';
 import { heldNotices, planFiguresOf } from './plan-figures.ts';
 import { type DistributionSpace, type PreparedField, prepareField } from './prepare-field.ts';
@@ -15,11 +15,6 @@ import { type AirToTry, airToTry } from './try-arrangements.ts';
 /** How much is worked out: the air as found, or better arrangements too, which takes some seconds. */
 export type DistributionDepth = 'present' | 'search';
 
-const USUAL_MIXING: Origin = {
-  kind: 'assumption',
-  note: 'still air between joists, piers and ducts; known to a factor of three, and readings at four places replace it',
-};
-
 /** The band of mixing: what the readings make of it, else as assumed. */
 function mixingFrom(usual: engine.MixingBand, { mixingBy }: FitOfReadings): DistributionWorkedOut['mixing'] {
   if (mixingBy === undefined) return { ...usual, origin: USUAL_MIXING };
@@ -29,19 +24,6 @@ function mixingFrom(usual: engine.MixingBand, { mixingBy }: FitOfReadings): Dist
     value: usual.value * value,
     high: usual.value * high,
     origin: { kind: 'reading', note: 'fitted to the humidity readings of the survey' },
-  };
-}
-
-function dayOf({ day: { conditions }, model }: PreparedField): DistributionWorkedOut['day'] {
-  const { title, outdoorC, outdoorHumidityRatio, crawlC, groundC, houseC, air } = conditions;
-  return {
-    title,
-    outdoorC,
-    outdoorHumidityRatio: outdoorHumidityRatio.value,
-    crawlC: crawlC.value,
-    groundC: groundC.value,
-    houseC,
-    airChangesPerHour: (3600 * air.fromOutdoorsM3PerS.value) / model.mesh.volumeM3,
   };
 }
 

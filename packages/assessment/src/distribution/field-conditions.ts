@@ -1,5 +1,4 @@
 import type { season } from '@undercroft/engine';
-import type { SurveyedJob } from '@undercroft/record';
 import { Assumptions } from '../assumptions.ts';
 import type { Conditions } from '../budget/conditions.ts';
 import type { ChosenClimate } from '../climate.ts';
@@ -8,7 +7,7 @@ import { airFacts, keptNetworks } from '../season/air.ts';
 import { designDay, mostHumidDay } from '../season/design-day.ts';
 import { seasonCaseOf } from '../season/season-case-of.ts';
 import { type SeasonSite, seasonSite } from '../season/season-weather.ts';
-import { asFound } from '../season/space-state.ts';
+import type { SpaceState } from '../season/space-state.ts';
 import { seasonWalls } from '../season/walls.ts';
 import { yearsOf } from '../season/years.ts';
 import { type LeakDrive, type OpeningAir, openingAir } from './leak-places.ts';
@@ -27,7 +26,7 @@ function windOn(weather: season.SeasonWeather, day: number): number {
 }
 
 function withAir(
-  job: SurveyedJob,
+  state: SpaceState,
   space: SpaceGeometry,
   site: SeasonSite,
   conditions: Conditions,
@@ -35,7 +34,7 @@ function withAir(
   noted: Assumptions,
 ): FieldConditions {
   const drive: LeakDrive = {
-    facts: airFacts(asFound(job), space, noted),
+    facts: airFacts(state, space, noted),
     outdoorC: conditions.outdoorC,
     crawlC: conditions.crawlC.value,
     houseC: conditions.houseC,
@@ -44,41 +43,40 @@ function withAir(
   return {
     conditions,
     openings: openingAir(drive, noted),
-    walls: seasonWalls(job, space, site.base.walls, noted),
+    walls: seasonWalls(state.job, space, site.base.walls, noted),
   };
 }
 
 /**
- * The most humid day of the weather in the space as it was found, with the temperatures that it has on it without a
- * machine. Runs that year where it was not just run: about 20 ms, and what the weather costs.
+ * The most humid day of the weather in a space, with the temperatures that it has on it without a machine. Runs that year where it was not just run: about 20 ms, and what the weather costs.
  */
 export function designDayField(
-  job: SurveyedJob,
+  state: SpaceState,
   space: SpaceGeometry,
   chosen: ChosenClimate,
   seed: number,
 ): FieldConditions {
   const noted = new Assumptions();
   const site = seasonSite(chosen, seed);
-  const state = asFound(job);
   const shared = { space, site, networks: keptNetworks() };
-  const without = { ...seasonCaseOf('as found, without a machine', state, shared, noted), machines: [] };
+  const without = { ...seasonCaseOf('without a machine', state, shared, noted), machines: [] };
   const [year] = yearsOf([without], site.weather);
   const day = designDay(state, space, site, year.hourly as season.SeasonHourly, noted);
-  return withAir(job, space, site, day, windOn(site.weather, mostHumidDay(site.weather)), noted);
+  return withAir(state, space, site, day, windOn(site.weather, mostHumidDay(site.weather)), noted);
 }
 
 /** The day of the survey, as its balance has it. */
 export function surveyDayField(
-  job: SurveyedJob,
+  state: SpaceState,
   space: SpaceGeometry,
   chosen: ChosenClimate,
   seed: number,
   conditions: Conditions,
 ): FieldConditions {
+  const { job } = state;
   const month = Number(
     (job.readings.air.find((a) => a.where === 'crawl')?.when ?? job.header.surveyedOn ?? '').slice(5, 7),
   );
   const windMPerS = chosen.monthly.months[month - 1]?.windSpeedMPerS ?? 0;
-  return withAir(job, space, seasonSite(chosen, seed), conditions, windMPerS, new Assumptions());
+  return withAir(state, space, seasonSite(chosen, seed), conditions, windMPerS, new Assumptions());
 }

@@ -4,7 +4,7 @@ import { Assumptions } from '../assumptions.ts';
 import { budgetInput } from '../budget/budgets.ts';
 import type { SpaceGeometry } from '../geometry.ts';
 import { airFacts } from '../season/air.ts';
-import { asFound } from '../season/space-state.ts';
+import type { SpaceState } from '../season/space-state.ts';
 import type { FieldConditions } from './field-conditions.ts';
 import { kindOfPath, type PlacedPlan, placesOfPath } from './path-places.ts';
 import { siteHeat } from './site-heat.ts';
@@ -36,12 +36,12 @@ export interface SiteOfJob {
 }
 
 /** Fans that blow air of the space outdoors, with what the pressure network has them move. */
-function exhausts(job: SurveyedJob, space: SpaceGeometry): ExhaustAt[] {
-  const facts = airFacts(asFound(job), space, new Assumptions());
+function exhausts(state: SpaceState, space: SpaceGeometry): ExhaustAt[] {
+  const facts = airFacts(state, space, new Assumptions());
   const flows = (facts.fans ?? []).flatMap((fan) =>
     fan.from === 'crawl' && fan.to === 'outside' && 'flowM3PerS' in fan ? [fan] : [],
   );
-  const fans = job.plan.equipment.filter(
+  const fans = state.job.plan.equipment.filter(
     (e) => (e.kind === 'exhaust-fan' || e.kind === 'soil-gas-fan') && e.running !== false,
   );
   return fans.flatMap((fan) => {
@@ -61,17 +61,18 @@ function exhausts(job: SurveyedJob, space: SpaceGeometry): ExhaustAt[] {
  * @param fansW heat of fans that stand in the space
  */
 export function siteOfJob(
-  job: SurveyedJob,
+  state: SpaceState,
   drawn: SurveyedJob['plan'],
   space: SpaceGeometry,
   { conditions, openings, walls }: FieldConditions,
   aroundRelativeHumidity: number,
   fansW: number,
 ): SiteOfJob {
+  const { job } = state;
   const plan: PlacedPlan = { job, drawn, geometry: space.result };
   const budget = budgetInput(job, space, conditions, new Assumptions());
   const links = waterLinks(budget, aroundRelativeHumidity);
-  const leaks = siteLeaks(job, space.result, conditions, links, openings, exhausts(job, space));
+  const leaks = siteLeaks(job, space.result, conditions, links, openings, exhausts(state, space));
   const { heat, fixed } = siteHeat(job, space, conditions, walls, leaks, fansW);
   const vapor: distribution.VaporExchange[] = [];
   const given: distribution.FixedSource[] = [...fixed];

@@ -7,7 +7,7 @@ import type { PreparedField } from './prepare-field.ts';
 
 /** Spread of temperature by which air trades places through openings, K (common practice, no source). */
 const SPREAD_K = { value: 0.5, low: 0.2, high: 1, assumed: true } as const;
-const FROM_YEAR = 'From the hourly year of the space as found, without a machine.';
+const FROM_YEAR = 'From the hourly year of the space without a machine.';
 
 /** Notes the state of air, ground and openings that a field rests on, beside its machine. */
 export function inputsOfDay(

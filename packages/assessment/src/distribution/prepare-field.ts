@@ -2,6 +2,7 @@ import { distribution as engine, type moisture, type Notice } from '@undercroft/
 import type { SurveyedJob } from '@undercroft/record';
 import type { ChosenClimate } from '../climate.ts';
 import type { SpaceGeometry } from '../geometry.ts';
+import { asFound, type SpaceState } from '../season/space-state.ts';
 import { type ArrangementOfJob, arrangementOfJob } from './arrangement-of-job.ts';
 import type { DistributionMissing } from './distribution-assessment.ts';
 import { DistributionInputs } from './distribution-inputs.ts';
@@ -18,6 +19,13 @@ export interface DistributionSpace {
   readonly chosen: ChosenClimate;
   /** Of weather that is synthesized. */
   readonly seed: number;
+  /** The space as it would be after repairs, of which `job` is the drawing; as found when absent. */
+  readonly repaired?: SpaceState;
+}
+
+/** The state that a field is worked out for. */
+export function stateOf({ job, repaired }: DistributionSpace): SpaceState {
+  return repaired ?? asFound(job);
 }
 
 /** A field made ready: cells, sources, machine and mixing, to be solved as found or otherwise arranged. */
@@ -58,9 +66,16 @@ export function prepareField(where: DistributionSpace, cellM?: number): Prepared
       why: 'No dehumidifier runs in the space, so there is no dry air to follow.',
     };
   }
-  const day = designDayField(job, space, chosen, seed);
+  const day = designDayField(stateOf(where), space, chosen, seed);
   const { arrangement, others } = found;
-  const made = siteOfJob(job, drawn, space, day, arrangement.machine.setPoint, heatOfFans(arrangement));
+  const made = siteOfJob(
+    stateOf(where),
+    drawn,
+    space,
+    day,
+    arrangement.machine.setPoint,
+    heatOfFans(arrangement),
+  );
   const model = modelOfSite(made.site, cellM);
   const left = others.map((e) => e.id).join(', ');
   const alone = {

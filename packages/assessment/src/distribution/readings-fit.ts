@@ -3,7 +3,13 @@ import type { Conditions } from '../budget/conditions.ts';
 import type { ReadingsFit } from './distribution-assessment.ts';
 import { surveyDayField } from './field-conditions.ts';
 import { modelOfSite, siteOfJob } from './field-site.ts';
-import { type DistributionSpace, heatOfFans, mixingOf, type PreparedField } from './prepare-field.ts';
+import {
+  type DistributionSpace,
+  heatOfFans,
+  mixingOf,
+  type PreparedField,
+  stateOf,
+} from './prepare-field.ts';
 
 /** Cells of the fit [m]: it solves many states, and a reading is no sharper than this. */
 const FIT_CELL_M = 0.5;
@@ -41,9 +47,9 @@ export function fitOfReadings(
     const why = `The air was read at ${placed.length} ${placed.length === 1 ? 'place' : 'places'}; it takes ${NEEDED}, at least 1 m apart, to fit mixing and sources.`;
     return { fit: { outcome: 'not-fitted', why, places: placed.length, needed: NEEDED } };
   }
-  const day = surveyDayField(job, space, chosen, seed, survey);
+  const day = surveyDayField(stateOf(where), space, chosen, seed, survey);
   const { setPoint } = arrangement.machine;
-  const made = siteOfJob(job, drawn, space, day, setPoint, heatOfFans(arrangement));
+  const made = siteOfJob(stateOf(where), drawn, space, day, setPoint, heatOfFans(arrangement));
   const model = modelOfSite(made.site, FIT_CELL_M);
   const middle = mixingOf(model, survey.air.fromOutdoorsM3PerS.value).value;
   const fit = engine.fitReadings(model, arrangement, placed, {

@@ -13,13 +13,19 @@ const LOWEST_SETTING = 0.4;
 /** Humidity that a humidistat in the dampest place is set to (common practice, no source). */
 const REMOTE_SETTING = 0.6;
 
+const NO_DOOR: Notice = {
+  code: 'no-door',
+  message:
+    'No access door is drawn, so nobody can tell where a machine could be reached: no other arrangement was looked for.',
+};
+
 const ENOUGH: Notice = {
   code: 'dry-enough',
   message: `As found the dampest twentieth of the floor is no damper than ${100 * engine.DRY_ENOUGH} % on the most humid day: nothing needs to be rearranged.`,
 };
 
-/** Middle of the first access door or hatch that lies on the plan. */
-function doorOf(job: SurveyedJob, { corners, edges }: SpaceGeometry['result']): Point | undefined {
+/** Middle of the first access door or hatch that lies on the plan; undefined where none does. */
+export function doorOf(job: SurveyedJob, { corners, edges }: SpaceGeometry['result']): Point | undefined {
   const edgeOf = new Map(edges.map((edge, index) => [edge.id, index]));
   for (const door of job.plan.doors) {
     const at = doorPlace(door, { scene: { outline: corners }, edgeOf });
@@ -40,7 +46,8 @@ function placingSite(job: SurveyedJob, door: Point, raisedM: number | undefined)
   };
 }
 
-function tried(one: engine.RankedArrangement, ids: EquipmentIds): ArrangementTried {
+/** An arrangement that was worked out, in the words of the assessment. */
+export function tried(one: engine.RankedArrangement, ids: EquipmentIds): ArrangementTried {
   const { what, arrangement, dampestRelativeHumidity, meanRelativeHumidity } = one;
   const { duty, holds, energyKWhPerDay, wayM, pumped, costCents } = one;
   return {
@@ -66,18 +73,34 @@ function byRule(excluded: readonly engine.ExcludedPlace[]): RuleExcluded[] {
     .sort((a, b) => b.count - a.count || (a.rule < b.rule ? -1 : 1));
 }
 
-/** Options of the search for a job. */
-function optionsOf(
+/** Places that rules left out, in the words of the assessment. */
+export function excludedShown(
+  excluded: readonly engine.ExcludedPlace[],
+): Pick<ArrangementsShown, 'excluded' | 'excludedByRule'> {
+  return {
+    excluded: excluded.map(({ at, bearingDeg, rule, why }) => ({
+      at: { xM: at.xM, yM: at.yM },
+      bearingDeg,
+      rule,
+      why,
+    })),
+    excludedByRule: byRule(excluded),
+  };
+}
+
+/** What is looked for in the space of a job, from its machine as it stands; `present` is null for a new one. */
+export function searchOptions(
   job: SurveyedJob,
   { arrangement, machine, mixing }: PreparedField,
   door: Point,
+  present: engine.Arrangement | null,
 ): engine.ArrangementOptions {
   const { setPoint } = arrangement.machine;
   return {
     mixingM2PerS: mixing.value,
     site: placingSite(job, door, machine.raisedM),
     machine: arrangement.machine,
-    present: arrangement,
+    present,
     fan: FAN_TO_ADD,
     setPoints: SETTINGS_BELOW.map((below) => Math.round(100 * (setPoint - below)) / 100).filter(
       (s) => s >= LOWEST_SETTING,
@@ -100,13 +123,9 @@ export function betterArrangements(
   far: readonly number[],
 ): { readonly search?: ArrangementsShown; readonly notices: readonly Notice[] } {
   const door = doorOf(job, space.result);
-  if (door === undefined) {
-    const message =
-      'No access door is drawn, so nobody can tell where a machine could be reached: no other arrangement was looked for.';
-    return { notices: [{ code: 'no-door', message }] };
-  }
+  if (door === undefined) return { notices: [NO_DOOR] };
   const { model, mixing } = prepared;
-  const found = engine.searchArrangements(model, optionsOf(job, prepared, door));
+  const found = engine.searchArrangements(model, searchOptions(job, prepared, door, prepared.arrangement));
   const { present, ranked, changes, screened, excluded, notices } = found;
   const [best] = ranked;
   if (present === null || best === undefined)
@@ -135,13 +154,7 @@ export function betterArrangements(
             },
           }
         : {}),
-      excluded: excluded.map(({ at, bearingDeg, rule, why }) => ({
-        at: { xM: at.xM, yM: at.yM },
-        bearingDeg,
-        rule,
-        why,
-      })),
-      excludedByRule: byRule(excluded),
+      ...excludedShown(excluded),
       notices: dryEnough ? [...notices, ENOUGH] : notices,
     },
     notices: [],

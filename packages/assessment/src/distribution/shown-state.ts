@@ -12,6 +12,10 @@ import { partOfCells } from './far-end.ts';
 /** Intake and outlet farther apart than this are joined by a duct, m. */
 const LONGEST_BODY_M = 1.2;
 
+/** Maps are rounded to so many parts of one: far finer than they are known, and short to write. */
+const FRACTION_STEPS = 10_000;
+const KELVIN_STEPS = 100;
+
 /** What names the equipment of an arrangement in the record. */
 export interface EquipmentIds {
   readonly machine: string;
@@ -57,7 +61,8 @@ export function fansPlaced(
 
 function mapOf({ mesh }: distribution.FieldModel, maps: distribution.FieldMaps): FieldGridMap {
   const { grid, cellAt } = mesh;
-  const spread = (values: Float64Array) => Array.from(cellAt, (cell) => (cell < 0 ? null : values[cell]));
+  const spread = (values: Float64Array, steps: number) =>
+    Array.from(cellAt, (cell) => (cell < 0 ? null : Math.round(steps * values[cell]) / steps));
   return {
     originXM: grid.minXM,
     originYM: grid.minYM,
@@ -65,9 +70,9 @@ function mapOf({ mesh }: distribution.FieldModel, maps: distribution.FieldMaps):
     cellYM: grid.cellYM,
     columns: grid.columns,
     rows: grid.rows,
-    relativeHumidity: spread(maps.relativeHumidity),
-    dewPointC: spread(maps.dewPointC),
-    woodMoisture: spread(maps.woodMoisture),
+    relativeHumidity: spread(maps.relativeHumidity, FRACTION_STEPS),
+    dewPointC: spread(maps.dewPointC, KELVIN_STEPS),
+    woodMoisture: spread(maps.woodMoisture, FRACTION_STEPS),
   };
 }
 

@@ -13,6 +13,7 @@ import type {
   FieldRange,
   FloorPartShown,
   MachinePlaced,
+  MachinePlacing,
   ReadingsFit,
   RuleExcluded,
 } from '../distribution/distribution-assessment.ts';
@@ -120,6 +121,52 @@ const fitted = object<distribution.FittedFigure>({
   determined: yesNo,
 });
 
+const day = object<DistributionWorkedOut['day']>({
+  title: text,
+  outdoorC: number,
+  outdoorHumidityRatio: amount,
+  crawlC: number,
+  groundC: number,
+  houseC: number,
+  airChangesPerHour: amount,
+});
+
+const mixing = object<DistributionWorkedOut['mixing']>({
+  low: amount,
+  value: amount,
+  high: amount,
+  origin: ref('Origin'),
+});
+
+const inputs = listOf(
+  object<DistributionInput>(
+    {
+      key: text,
+      title: text,
+      value: { type: ['number', 'string'] },
+      unit: text,
+      origin: ref('Origin'),
+    },
+    { low: number, high: number },
+  ),
+);
+
+const excluded = listOf(
+  object<ArrangementsShown['excluded'][number]>({
+    at: point,
+    bearingDeg: numberOrNull,
+    rule,
+    why: text,
+  }),
+);
+const excludedByRule = listOf(object<RuleExcluded>({ rule, count }));
+
+const suggested = object<NonNullable<ArrangementsShown['suggested']>>({
+  ...band,
+  what: text,
+  costCents: whole,
+});
+
 type NotFitted = Extract<ReadingsFit, { outcome: 'not-fitted' }>;
 type Fitted = Extract<ReadingsFit, { outcome: 'fitted' }>;
 
@@ -181,23 +228,12 @@ export const DISTRIBUTION_DEFINITIONS = {
       present: object<ArrangementsShown['present']>({ ...tried, rank: count }, way),
       ranked: listOf(ref('ArrangementTried')),
       changes: listOf(object<ArrangementChange>({ ...tried, kind: text }, way)),
-      excluded: listOf(
-        object<ArrangementsShown['excluded'][number]>({
-          at: point,
-          bearingDeg: numberOrNull,
-          rule,
-          why: text,
-        }),
-      ),
-      excludedByRule: listOf(object<RuleExcluded>({ rule, count })),
+      excluded,
+      excludedByRule,
       notices,
     },
     {
-      suggested: object<NonNullable<ArrangementsShown['suggested']>>({
-        ...band,
-        what: text,
-        costCents: whole,
-      }),
+      suggested,
     },
   ),
   ReadingsFit: {
@@ -223,50 +259,40 @@ export const DISTRIBUTION_DEFINITIONS = {
       }),
     ],
   },
+  MachinePlacing: object<MachinePlacing>(
+    {
+      machine: text,
+      day,
+      mixing,
+      screened: count,
+      ranked: listOf(ref('ArrangementTried')),
+      excluded,
+      excludedByRule,
+      inputs,
+      limits: notices,
+      notices,
+    },
+    { suggested },
+  ),
   Distribution: {
     oneOf: [
       object<DistributionWorkedOut>(
         {
           outcome: { const: 'worked-out' },
-          day: object<DistributionWorkedOut['day']>({
-            title: text,
-            outdoorC: number,
-            outdoorHumidityRatio: amount,
-            crawlC: number,
-            groundC: number,
-            houseC: number,
-            airChangesPerHour: amount,
-          }),
-          mixing: object<DistributionWorkedOut['mixing']>({
-            low: amount,
-            value: amount,
-            high: amount,
-            origin: ref('Origin'),
-          }),
+          day,
+          mixing,
           found: ref('DistributionBand'),
           fit: ref('ReadingsFit'),
-          inputs: listOf(
-            object<DistributionInput>(
-              {
-                key: text,
-                title: text,
-                value: { type: ['number', 'string'] },
-                unit: text,
-                origin: ref('Origin'),
-              },
-              { low: number, high: number },
-            ),
-          ),
+          inputs,
           limits: notices,
           notices,
         },
         { search: ref('ArrangementsShown') },
       ),
-      object<DistributionMissing>({
-        outcome: { const: 'missing' },
-        code: oneOf('no-machine', 'refused'),
-        why: text,
-      }),
+      object<DistributionMissing>(
+        { outcome: { const: 'missing' }, code: oneOf('no-machine', 'refused'), why: text },
+        { placing: ref('MachinePlacing') },
+      ),
     ],
   },
 } as const satisfies Record<string, Schema>;

@@ -16,6 +16,7 @@ export const airCommand: Command = {
   help: 'Tells where the dry air goes and where it does not, and how to arrange the dehumidifier better.',
   more: [
     JOB_IS,
+    'Where no dehumidifier runs and the repairs of the job set one, it looks for its place in the repaired space.',
     'The air is worked out over the plan for the most humid day. How well it mixes is known to a factor of three, so every figure comes with its range: read them as a ranking, never as a reading.',
   ],
   options: {
@@ -28,7 +29,9 @@ export const airCommand: Command = {
   },
   run: async (given, io) => {
     const { json, 'as-found': asFound } = given.options;
+    // The years of the repaired space say which machine is to be placed where none stands yet.
     const { job, assessment } = await assessJob(given, io, 'none', {
+      season: asFound === true ? 'none' : 'quick',
       distribution: asFound === true ? 'present' : 'search',
       coverage: false,
     });
