@@ -75,6 +75,15 @@ export type {
   MendedEffect,
   MendedYear,
 } from './defects/defect-result.ts';
+export type { PlaceWords } from './distribution/arrangement-words.ts';
+export {
+  changeWords,
+  fanWords,
+  machineWords,
+  OUTCOME_WORDS,
+  RULE_WORDS,
+  stepsBetween,
+} from './distribution/arrangement-words.ts';
 export type {
   ArrangementChange,
   ArrangementsShown,

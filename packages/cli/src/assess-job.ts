@@ -32,3 +32,7 @@ export async function assessJob(
     assessment: blamingJob(words[0], () => assess(job, weather, { season, progress, ...more })),
   };
 }
+
+/** Asks for better arrangements of the machine, as a report shows them, wherever the air on the plan is worked out at all. */
+export const searchedAir = ({ options }: Given): Pick<AssessOptions, 'distribution'> =>
+  options.season === 'none' ? {} : { distribution: 'search' };

@@ -6,18 +6,19 @@ import type {
   PlaceFinder,
   ReadingsFit,
 } from '@undercroft/assessment';
+import {
+  changeWords,
+  fanWords,
+  machineWords,
+  OUTCOME_WORDS,
+  RULE_WORDS,
+  stepsBetween,
+} from '@undercroft/assessment';
 import { noticeLines } from './notices.ts';
-import { fanText, figureRange, kindText, machineText, RULES, rangeText, stepsTo } from './print-air-words.ts';
+import { figureRange, placeWords, rangeText } from './print-air-words.ts';
 import { percent, taped, tapedFrom } from './print-coverage.ts';
 import { shownBoth, shownIn } from './quantities.ts';
 import { heading, wrap } from './wrap.ts';
-
-const OUTCOMES: Readonly<Record<string, string>> = {
-  holds: 'it holds its setting and rests in between',
-  undersized: 'it runs all the time and does not reach its setting',
-  idle: 'its humidistat is satisfied without it',
-  'too-cold': 'the air at its intake is too cold for it to remove water',
-};
 
 /** Changes of the dampest part that are listed. */
 const CHANGES_TOLD = 8;
@@ -33,8 +34,8 @@ function foundLines({ found, day }: DistributionWorkedOut, place: PlaceFinder, c
   return [
     ...heading(`As found, on the ${day.title}`),
     ...[
-      `Dehumidifier: ${machineText(machine, place)}. Set to ${percent(machine.setRelativeHumidity)}; ${OUTCOMES[value.outcome] ?? value.outcome}.${jet}`,
-      ...fans.map((fan) => `Fan: ${fanText(fan, place)}.`),
+      `Dehumidifier: ${machineWords(machine, placeWords(place))}. Set to ${percent(machine.setRelativeHumidity)}; ${OUTCOME_WORDS[value.outcome] ?? value.outcome}.${jet}`,
+      ...fans.map((fan) => `Fan: ${fanWords(fan, placeWords(place))}.`),
       `Its intake reads ${rangeText(ranges.intakeRelativeHumidity)} RH while the far end of the floor, ${tapedFrom(place.fromWalls(value.farEnd.at))}, has ${rangeText(ranges.farEndRelativeHumidity)}.`,
       `It runs ${rangeText(ranges.duty)} of the time; with mixed air it would run ${rangeText(ranges.mixedDuty)}.${value.signature ? ' Little running and a wet corner: its dry air does not get about.' : ''}`,
       `Floor above 60 % RH: ${rangeText(ranges.shareAbove60)}; above 70 %: ${rangeText(ranges.shareAbove70)}; above 80 %: ${rangeText(ranges.shareAbove80)}.`,
@@ -51,7 +52,7 @@ function excludedText({
   excluded,
   excludedByRule,
 }: Pick<ArrangementsShown, 'excluded' | 'excludedByRule'>): string {
-  const rules = excludedByRule.map(({ rule, count }) => `${RULES[rule]} (${count})`);
+  const rules = excludedByRule.map(({ rule, count }) => `${RULE_WORDS[rule]} (${count})`);
   return rules.length === 0
     ? 'No place was left out by a rule.'
     : `Left out by rules: ${excluded.length} places or directions: ${rules.join(', ')}.`;
@@ -69,9 +70,9 @@ function searchLines(shown: DistributionWorkedOut, place: PlaceFinder, columns: 
     suggested === undefined
       ? ['No change is suggested.']
       : [
-          ...stepsTo(found, suggested, place),
+          ...stepsBetween(found, suggested, placeWords(place)),
           `Then the far end has ${rangeText(suggested.ranges.farEndRelativeHumidity)} RH in place of ${rangeText(found.ranges.farEndRelativeHumidity)}, the dampest twentieth of the floor ${rangeText(suggested.ranges.dampestRelativeHumidity)}, and ${rangeText(suggested.ranges.shareAbove70)} of the floor is above 70 %.`,
-          `The machine runs ${rangeText(suggested.ranges.duty)} of the time: ${OUTCOMES[suggested.value.outcome] ?? suggested.value.outcome}. Work and material: about ${dollars(suggested.costCents)} (usual prices).`,
+          `The machine runs ${rangeText(suggested.ranges.duty)} of the time: ${OUTCOME_WORDS[suggested.value.outcome] ?? suggested.value.outcome}. Work and material: about ${dollars(suggested.costCents)} (usual prices).`,
         ];
   return [
     ...title,
@@ -82,7 +83,7 @@ function searchLines(shown: DistributionWorkedOut, place: PlaceFinder, columns: 
       .slice(0, CHANGES_TOLD)
       .flatMap((change) =>
         wrap(
-          `${kindText(change.kind)}: dampest part ${percent(change.dampestRelativeHumidity)} in place of ${percent(present.dampestRelativeHumidity)}, ${change.energyKWhPerDay.toFixed(1)} kWh a day in place of ${present.energyKWhPerDay.toFixed(1)}.`,
+          `${changeWords(change.kind)}: dampest part ${percent(change.dampestRelativeHumidity)} in place of ${percent(present.dampestRelativeHumidity)}, ${change.energyKWhPerDay.toFixed(1)} kWh a day in place of ${present.energyKWhPerDay.toFixed(1)}.`,
           columns,
           '  - ',
         ),
@@ -134,10 +135,10 @@ function placingLines(placing: MachinePlacing, place: PlaceFinder, columns: numb
     suggested === undefined
       ? ['No place meets all rules.']
       : [
-          `${machine}: ${machineText(suggested.machine, place)}, set to ${percent(suggested.machine.setRelativeHumidity)}.`,
-          ...suggested.fans.map((fan) => `Fan: ${fanText(fan, place)}.`),
+          `${machine}: ${machineWords(suggested.machine, placeWords(place))}, set to ${percent(suggested.machine.setRelativeHumidity)}.`,
+          ...suggested.fans.map((fan) => `Fan: ${fanWords(fan, placeWords(place))}.`),
           `Then its intake reads ${rangeText(suggested.ranges.intakeRelativeHumidity)} RH, the far end of the floor has ${rangeText(suggested.ranges.farEndRelativeHumidity)}, and ${rangeText(suggested.ranges.shareAbove70)} of the floor is above 70 %.`,
-          `It runs ${rangeText(suggested.ranges.duty)} of the time: ${OUTCOMES[suggested.value.outcome] ?? suggested.value.outcome}.`,
+          `It runs ${rangeText(suggested.ranges.duty)} of the time: ${OUTCOME_WORDS[suggested.value.outcome] ?? suggested.value.outcome}.`,
         ];
   return [
     ...heading('Where to stand the new machine'),
@@ -148,7 +149,7 @@ function placingLines(placing: MachinePlacing, place: PlaceFinder, columns: numb
       const fans =
         one.fans.length === 0 ? '' : `, ${one.fans.length} ${one.fans.length === 1 ? 'fan' : 'fans'}`;
       return wrap(
-        `${machineText(one.machine, place)}, set to ${percent(one.machine.setRelativeHumidity)}${fans}: dampest part ${percent(one.dampestRelativeHumidity)}, ${one.energyKWhPerDay.toFixed(1)} kWh a day.`,
+        `${machineWords(one.machine, placeWords(place))}, set to ${percent(one.machine.setRelativeHumidity)}${fans}: dampest part ${percent(one.dampestRelativeHumidity)}, ${one.energyKWhPerDay.toFixed(1)} kWh a day.`,
         columns,
         '  - ',
       );

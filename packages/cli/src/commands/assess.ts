@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { assessJob } from '../assess-job.ts';
+import { assessJob, searchedAir } from '../assess-job.ts';
 import { assessOptions } from '../assess-options.ts';
 import type { Command } from '../command.ts';
 import { writeOutputs } from '../files.ts';
@@ -28,7 +28,12 @@ export const assessCommand: Command = {
   },
   run: async (given, io) => {
     const { json, out, strict } = given.options;
-    const { job, assessment, pictures } = await assessJob(given, io, 'full');
+    const { job, assessment, pictures } = await assessJob(
+      given,
+      io,
+      'full',
+      out === undefined ? {} : searchedAir(given),
+    );
     const text = assessmentJson(assessment);
     const paths: string[] = [];
     if (typeof out === 'string') {

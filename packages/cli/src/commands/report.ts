@@ -1,5 +1,5 @@
 import { crawlPlanOf } from '@undercroft/assessment';
-import { assessJob } from '../assess-job.ts';
+import { assessJob, searchedAir } from '../assess-job.ts';
 import { assessOptions } from '../assess-options.ts';
 import type { Command } from '../command.ts';
 import { writeOutputs } from '../files.ts';
@@ -34,7 +34,7 @@ export const reportCommand: Command = {
       throw new UsageError(`--out ${out} must end in .pdf or .html.`);
     }
     const route = routeAsked(given.options.route);
-    const { job, assessment, pictures } = await assessJob(given, io, 'cases');
+    const { job, assessment, pictures } = await assessJob(given, io, 'cases', searchedAir(given));
     const crawl =
       route === undefined
         ? {}

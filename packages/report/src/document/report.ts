@@ -3,6 +3,7 @@ import type { Job } from '@undercroft/record';
 import { day } from '../words/dates.ts';
 import type { ReportDocument, Section } from './blocks.ts';
 import type { ReportExtras } from './extras.ts';
+import { air } from './sections/air.ts';
 import { causes } from './sections/causes.ts';
 import { assumptions, cautions, sources, standing } from './sections/closing.ts';
 import { met, notMet, notShown } from './sections/criteria.ts';
@@ -28,6 +29,7 @@ const SECTIONS: readonly SectionMaker[] = [
   notShown,
   met,
   water,
+  air,
   causes,
   year,
   cautions,

@@ -142,7 +142,7 @@ test('what people typed stays text, wherever it comes', () => {
 test('a job of which hardly anything is known makes a page', () => {
   const { job, assessment } = assessed(bareJob);
   const all = allOf(readTags(reportHtml(job, assessment, { fonts }), 'html'));
-  expect(all.filter((e) => e.name === 'section').length).toBe(15);
+  expect(all.filter((e) => e.name === 'section').length).toBe(16);
 });
 
 describe('base64', () => {

@@ -103,9 +103,9 @@ describe('the PDF of doubted-liner', () => {
     expect(all).toContain(run('authority having jurisdiction'));
   });
 
-  test('has the plan, the plan of what pictures show and the chain of causes on sheets of their own, wide side level', () => {
+  test('has the plan, what pictures show, the air as found and the chain of causes on sheets of their own, wide side level', () => {
     const sheets = [...pdf.objects.values()].filter((o) => o.head.includes('/MediaBox [0 0 792 612]'));
-    expect(sheets.length).toBe(3);
+    expect(sheets.length).toBe(4);
     const sheet = pages.find((text) => text.includes('Scale on Letter')) as string;
     expect(sheet).toMatch(/1:\d+/);
     expect(sheet).toContain('Ruth Castellane');

@@ -4,12 +4,27 @@ import type { ColorName } from '../../look/tokens.ts';
 import { builtLayers } from '../coverage/coverage-drawing.ts';
 import { type SheetContent, sidePicture, sideSheet } from '../coverage/side-sheet.ts';
 import { area, type Drawing, type Item, line, type Room, type Spot } from '../display-list.ts';
+import type { Word } from '../plan/spanish.ts';
 import { LETTERING, lettering, type PlanView, pen } from '../plan/view.ts';
 import { textWidth } from '../text-width.ts';
 import { partsAbove, type Rings } from './contours.ts';
 
 /** Relative humidities between the bands of color. */
 const BAND_EDGES = [0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95] as const;
+/** The bands in the key, driest first. */
+const BAND_WORDS = [
+  'RH below 50%',
+  '50% to 55%',
+  '55% to 60%',
+  '60% to 65%',
+  '65% to 70%',
+  '70% to 75%',
+  '75% to 80%',
+  '80% to 85%',
+  '85% to 90%',
+  '90% to 95%',
+  '95% and more',
+] as const satisfies readonly Word[];
 /** Humidities that decide, drawn as lines. */
 const THRESHOLDS = [0.6, 0.7, 0.8] as const;
 
@@ -135,23 +150,10 @@ function noteScale(view: PlanView, withBand: boolean): void {
     { x: at.x - 11 * unit, y: at.y },
     { x: at.x + 11 * unit, y: at.y },
   ];
-  const below = `RH below ${percent(BAND_EDGES[0])}`;
-  legend.add('air-0', { en: below, es: below.replace('RH below', 'HR bajo') }, patch(colorOf(0)), 10);
-  BAND_EDGES.forEach((edge, i) => {
-    const next = BAND_EDGES[i + 1];
-    const words = next === undefined ? `${percent(edge)} and more` : `${percent(edge)} to ${percent(next)}`;
-    const es = next === undefined ? `${percent(edge)} y más` : `${percent(edge)} a ${percent(next)}`;
-    legend.add(`air-${i + 1}`, { en: words, es }, patch(colorOf(i + 1)), 10);
-  });
-  legend.add('air-line', { en: '60, 70 and 80% RH', es: 'HR de 60, 70 y 80%' }, (at) =>
-    haloed(view, across(at), 1.1),
-  );
+  for (const [i, words] of BAND_WORDS.entries()) legend.add(`air-${i}`, words, patch(colorOf(i)), 10);
+  legend.add('air-line', '60, 70 and 80% RH', (at) => haloed(view, across(at), 1.1));
   if (withBand) {
-    legend.add(
-      'air-doubt',
-      { en: '70% with least, most mixing', es: '70% con menor y mayor mezcla' },
-      (at) => haloed(view, across(at), 0.7, [3, 2.5]),
-    );
+    legend.add('air-doubt', '70% with least, most mixing', (at) => haloed(view, across(at), 0.7, [3, 2.5]));
   }
 }
 
@@ -169,8 +171,11 @@ function arrow(view: PlanView, at: Spot, bearingDeg: number, length: number): It
 }
 
 /** Machine, duct and fans with the way they blow. */
-export function movers(view: PlanView, { machine, fans }: Pick<DistributionBand, 'machine' | 'fans'>): Item[] {
-  const { unit, toSheet } = view;
+export function movers(
+  view: PlanView,
+  { machine, fans }: Pick<DistributionBand, 'machine' | 'fans'>,
+): Item[] {
+  const { unit, toSheet, legend } = view;
   const intake = toSheet(machine.intake);
   const outlet = toSheet(machine.outlet);
   const jet = Math.max(14 * unit, Math.min((machine.throwM ?? 0) * view.scale, 90 * unit));
@@ -181,6 +186,16 @@ export function movers(view: PlanView, { machine, fans }: Pick<DistributionBand,
     fill: 'fieldInk',
     stroke: { color: 'fieldHalo', width: 1.2 * unit },
   });
+  legend.add('air-machine', 'Machine, with its jet', (at) => [
+    ...arrow(view, at, 90, 11 * unit),
+    dot({ x: at.x - 5 * unit, y: at.y }, 3.6),
+  ]);
+  if (fans.length > 0) {
+    legend.add('air-fan', 'Fan, with its jet', (at) => [
+      ...arrow(view, at, 90, 11 * unit),
+      dot({ x: at.x - 5 * unit, y: at.y }, 2.4),
+    ]);
+  }
   return [
     ...(machine.ducted ? haloed(view, [intake, outlet], 1.6, [5, 2]) : []),
     ...(machine.bearingDeg === null ? [] : arrow(view, outlet, machine.bearingDeg, jet)),

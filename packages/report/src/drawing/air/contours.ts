@@ -30,7 +30,7 @@ function carriedOn({ columns, rows }: FieldGridMap, values: readonly (number | n
     }
   }
   // Where nothing was near there is no floor either; the lowest value draws nothing.
-  const lowest = grid.reduce((least, v) => (v < least ? v : least), Number.POSITIVE_INFINITY);
+  const lowest = Math.min(...values.filter((v) => v !== null));
   return grid.map((v) => (Number.isNaN(v) ? lowest : v));
 }
 
