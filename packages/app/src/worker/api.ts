@@ -1,5 +1,7 @@
 import type {
+  ArrangementAsked,
   Assessment,
+  DistributionBand,
   DraftReading,
   FallOfSpots,
   LevelSheet,
@@ -9,7 +11,8 @@ import type {
   Wanted,
 } from '@undercroft/assessment';
 import type { calculators } from '@undercroft/engine';
-import type { Job } from '@undercroft/record';
+import type { Job, Point } from '@undercroft/record';
+import type { AirContours } from '@undercroft/report';
 
 /** A calculator as a form shows it: everything but the calculation. */
 export type CalculatorForm = Omit<calculators.Calculator, 'run'>;
@@ -79,6 +82,48 @@ export type DraftMeaning =
 /** What of an assessment tells what is missing; null while there is none. */
 export type ShownSoFar = Parameters<typeof missingOf>[1];
 
+/** The air on the plan for one arrangement of machine and fans. */
+export interface AirShown {
+  readonly contours: AirContours;
+  /** Where 70 % lies with the least and the most mixing; absent while somebody drags. */
+  readonly doubtful?: readonly AirContours['lines'][number]['rings'][];
+  /** Middle of the band; with the range where the whole band was worked out. */
+  readonly figures: Readonly<
+    Record<AirFigure, { readonly value: number; readonly low?: number; readonly high?: number }>
+  >;
+  readonly energyKWhPerDay: number;
+  /** Whether the machine reaches its setting, and how not. */
+  readonly outcome: string;
+  readonly dampestAt: Point;
+}
+
+/** Figures of the air that are shown beside its map, fractions. */
+export const AIR_FIGURES = [
+  'intakeRelativeHumidity',
+  'farEndRelativeHumidity',
+  'dampestRelativeHumidity',
+  'shareAbove70',
+  'shareAbove80',
+  'duty',
+] as const;
+export type AirFigure = (typeof AIR_FIGURES)[number];
+
+/** The air, or why it could not be worked out. */
+export type AirOutcome =
+  | { readonly ok: true; readonly air: AirShown }
+  | { readonly ok: false; readonly reason: string };
+
+/** A better arrangement, as something to try; null where none is better. */
+export type AirSearchOutcome =
+  | {
+      readonly ok: true;
+      readonly suggested: Pick<DistributionBand, 'machine' | 'fans'> | null;
+      readonly costCents: number;
+      readonly rank: number;
+      readonly screened: number;
+    }
+  | { readonly ok: false; readonly reason: string };
+
 export interface PlanDrawingOptions {
   readonly widthPx: number;
   readonly ground: 'under' | 'daylight' | 'paper';
@@ -94,6 +139,14 @@ export interface Compute {
   ): Promise<AssessmentOutcome>;
   /** The year as found and with all repairs; nothing where it cannot be run. */
   yearSeries(request: AssessRequest, span: SeriesSpan): Promise<readonly YearSeries[]>;
+  /**
+   * The air on the plan with machine and fans arranged as asked.
+   * @param key names the state of the job; the same one is made ready once
+   * @param whole with the range that mixing leaves open, which takes three times as long
+   */
+  air(request: AssessRequest, key: string, asked: ArrangementAsked, whole: boolean): Promise<AirOutcome>;
+  /** Looks for a better arrangement; some seconds. */
+  betterAir(request: AssessRequest): Promise<AirSearchOutcome>;
   readWeather(file: Blob, name: string): Promise<WeatherReading>;
   planSvg(job: Job, assessment: Assessment, options: PlanDrawingOptions): Promise<string>;
   /** What a reading says that is not in the record yet. */

@@ -1,5 +1,12 @@
 import { type Remote, wrap } from 'comlink';
-import type { AssessmentOutcome, AssessRequest, Compute, SeriesSpan, YearSeries } from './api.ts';
+import type {
+  AirSearchOutcome,
+  AssessmentOutcome,
+  AssessRequest,
+  Compute,
+  SeriesSpan,
+  YearSeries,
+} from './api.ts';
 import { FullRuns } from './full-runs.ts';
 import { Answers, latestWins } from './latest-wins.ts';
 
@@ -11,6 +18,7 @@ function startWorker(name: string): { readonly compute: Remote<Compute>; end(): 
 
 let compute: Compute | undefined;
 let cases: Compute | undefined;
+let air: Compute | undefined;
 
 /** The compute worker of this tab, for what somebody waits for; it starts when something is first asked. */
 export function computer(): Compute {
@@ -22,6 +30,22 @@ export function computer(): Compute {
 function caseComputer(): Compute {
   cases ??= startWorker('cases').compute as unknown as Compute;
   return cases;
+}
+
+/** The worker of the air on the plan: who drags the machine does not wait for the year. */
+export function airComputer(): Compute {
+  air ??= startWorker('air').compute as unknown as Compute;
+  return air;
+}
+
+/** Looks for a better arrangement in a worker that ends with it. */
+export function searchAir(request: AssessRequest): {
+  readonly outcome: Promise<AirSearchOutcome>;
+  cancel(): void;
+} {
+  const worker = startWorker('air-search');
+  const outcome = worker.compute.betterAir(request);
+  return { outcome: outcome.finally(() => worker.end()), cancel: () => worker.end() };
 }
 
 /** Names a state of a job and its weather: what has the same name has the same results. */

@@ -1,2 +1,2 @@
-/** Loaded in the worker when a plan is drawn. */
-export { planSvg } from '@undercroft/report';
+/** Loaded in the worker when something is drawn. */
+export { airContours, planSvg } from '@undercroft/report';

@@ -18,7 +18,7 @@ export interface AssessmentState {
 }
 
 /** A job with walls and its weather, as it is sent to a worker; null until both are there. */
-function useRequest({ id, job: held }: JobView): AssessRequest | null {
+export function useRequest({ id, job: held }: JobView): AssessRequest | null {
   const weather = useWeatherFile(id);
   const job = held !== null && isSurveyed(held) ? held : null;
   return useMemo(() => (job === null || weather === undefined ? null : { job, weather }), [job, weather]);

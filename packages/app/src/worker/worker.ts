@@ -1,6 +1,7 @@
 import { assess, type HourlyYear, JobError } from '@undercroft/assessment';
 import { EngineError } from '@undercroft/engine';
 import { expose } from 'comlink';
+import { airOnPlan } from './air.ts';
 import type { AssessmentOutcome, Compute } from './api.ts';
 import { survey } from './survey.ts';
 import { readWeather, weatherYear } from './weather.ts';
@@ -32,6 +33,7 @@ function outcomeOf(make: () => AssessmentOutcome): AssessmentOutcome {
 
 const compute: Compute = {
   ...survey,
+  ...airOnPlan,
   async assess({ job, weather, coverage = false }, depth, progress) {
     const year = await weatherYear(weather);
     const told = progress === undefined ? {} : { progress: nowAndThen(progress) };

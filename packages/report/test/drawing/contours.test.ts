@@ -1,6 +1,6 @@
 import type { FieldGridMap } from '@undercroft/assessment';
 import { describe, expect, test } from 'vitest';
-import { fieldColor } from '../../src/drawing/air/air-drawing.ts';
+import { fieldColor } from '../../src/drawing/air/air-bands.ts';
 import { partsAbove } from '../../src/drawing/air/contours.ts';
 
 /** A map of a known function of the place; null where there is no floor. */

@@ -12,6 +12,7 @@ import { go, hrefOf } from '../../shell/route.ts';
 import { useIsDesk } from '../../shell/use-is-desk.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
+import { AirView } from './air/air-view.tsx';
 import { BeforeAfter } from './before-after.tsx';
 import { beforeAndAfter, percentText } from './case-words.ts';
 import { dryingTexts } from './drying-texts.ts';
@@ -37,6 +38,7 @@ export function Center(props: QuestionProps) {
     <div className="results-center">
       {isDesk && <Views id={view.id} place={place} />}
       {shown === 'year' && <YearView view={view} state={state} />}
+      {shown === 'air' && <AirView view={view} result={props.result} assessment={state.assessment} />}
       {shown === 'machine' && <MachineView assessment={state.assessment} sizing={state.season.sizing} />}
       {shown === 'ranking' && <RankingView view={view} state={state} />}
     </div>

@@ -7,10 +7,9 @@ import { area, type Drawing, type Item, line, type Room, type Spot } from '../di
 import type { Word } from '../plan/spanish.ts';
 import { LETTERING, lettering, type PlanView, pen } from '../plan/view.ts';
 import { textWidth } from '../text-width.ts';
+import { BAND_EDGES, bandColor, THRESHOLDS } from './air-bands.ts';
 import { partsAbove, type Rings } from './contours.ts';
 
-/** Relative humidities between the bands of color. */
-const BAND_EDGES = [0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95] as const;
 /** The bands in the key, driest first. */
 const BAND_WORDS = [
   'RH below 50%',
@@ -25,16 +24,7 @@ const BAND_WORDS = [
   '90% to 95%',
   '95% and more',
 ] as const satisfies readonly Word[];
-/** Humidities that decide, drawn as lines. */
-const THRESHOLDS = [0.6, 0.7, 0.8] as const;
-
-const colorOf = (band: number) => `field${band}` as ColorName;
 const percent = (share: number) => `${Math.round(100 * share)}%`;
-
-/** The color of a relative humidity on every map of the air. */
-export function fieldColor(relativeHumidity: number): ColorName {
-  return colorOf(BAND_EDGES.filter((edge) => relativeHumidity >= edge).length);
-}
 
 /** A line that reads on every color below it. */
 function haloed(view: PlanView, points: readonly Spot[], width: number, dash?: readonly number[]): Item[] {
@@ -110,9 +100,9 @@ export function fieldLayer(
     const rings = parts.get(edge) ?? [];
     return rings.length === 0
       ? []
-      : [{ kind: 'area', outlines: rings.map((r) => closed(r, view)), fill: colorOf(i + 1) }];
+      : [{ kind: 'area', outlines: rings.map((r) => closed(r, view)), fill: bandColor(i + 1) }];
   });
-  const floor = [cut('air', [area(view.outline, { fill: colorOf(0) }), ...fill])];
+  const floor = [cut('air', [area(view.outline, { fill: bandColor(0) }), ...fill])];
   const lines = THRESHOLDS.flatMap((value) =>
     (parts.get(value) ?? []).flatMap((ring) => haloed(view, closed(ring, view), value === 0.7 ? 1.3 : 0.9)),
   );
@@ -150,7 +140,7 @@ function noteScale(view: PlanView, withBand: boolean): void {
     { x: at.x - 11 * unit, y: at.y },
     { x: at.x + 11 * unit, y: at.y },
   ];
-  for (const [i, words] of BAND_WORDS.entries()) legend.add(`air-${i}`, words, patch(colorOf(i)), 10);
+  for (const [i, words] of BAND_WORDS.entries()) legend.add(`air-${i}`, words, patch(bandColor(i)), 10);
   legend.add('air-line', '60, 70 and 80% RH', (at) => haloed(view, across(at), 1.1));
   if (withBand) {
     legend.add('air-doubt', '70% with least, most mixing', (at) => haloed(view, across(at), 0.7, [3, 2.5]));
