@@ -257,7 +257,7 @@ function Scale() {
         {AIR_SCALE.map(({ from, color }, i) => (
           <li key={color}>
             <svg width="22" height="16" aria-hidden="true">
-              <rect width="22" height="16" fill={color} opacity="0.82" />
+              <rect width="22" height="16" fill={color} opacity="0.9" />
             </svg>
             {from === undefined
               ? say('below', { from: percent(AIR_SCALE[1]?.from ?? 0) })
