@@ -1,3 +1,4 @@
+import type { Assessment } from '@undercroft/assessment';
 import { criteria } from '@undercroft/engine';
 import type { Finding, Job } from '@undercroft/record';
 import { useState } from 'react';
@@ -9,8 +10,12 @@ import { useSheets } from '../../shell/tool-sheet.tsx';
 import { useTexts } from '../../text/texts.ts';
 import { quantityText } from '../measure/quantity-unit.ts';
 import { Thumbnail } from '../pictures/picture-tile.tsx';
+import { keepOrder, keptOrder, type Order } from './board-order.ts';
+import { boardTexts } from './board-texts.ts';
+import { DefectFacts } from './defect-facts.tsx';
 import { findingTexts } from './finding-texts.ts';
 import { PARTS, partOf } from './parts-of-space.ts';
+import { Prompts } from './prompts.tsx';
 import { SeverityMark } from './severity-mark.tsx';
 
 /** A finding with the number by which plan and report name it. */
@@ -22,8 +27,6 @@ interface Numbered {
   /** Its first photo. */
   readonly sha256: string | undefined;
 }
-
-type Order = 'severity' | 'part' | 'subject';
 
 /** Grade of a finding in own words that nobody graded. */
 const UNGRADED = 1;
@@ -40,11 +43,24 @@ function groupOf({ defect, severity }: Numbered, order: Order): string {
   return order === 'part' ? partOf(defect) : defect.subject;
 }
 
+interface BoardProps {
+  readonly job: Job;
+  /** Absent before a job is surveyed: the findings then stand without what follows from them. */
+  readonly assessment?: Assessment;
+}
+
 /** All findings, by severity, by part of the space or by subject; a tap opens one to change it. */
-export function Board({ job }: { readonly job: Job }) {
+export function Board({ job, assessment }: BoardProps) {
   const say = useTexts(findingTexts);
-  const [order, setOrder] = useState<Order>('severity');
-  if (job.findings.length === 0) return <NoFindings />;
+  const [order, setOrder] = useState<Order>(keptOrder);
+  if (job.findings.length === 0) {
+    return (
+      <>
+        <NoFindings />
+        <MeasuredOnly job={job} assessment={assessment} />
+      </>
+    );
+  }
   const findings = job.findings.map((finding, index): Numbered => {
     const defect = criteria.defectOf(finding.defect);
     return {
@@ -71,19 +87,66 @@ export function Board({ job }: { readonly job: Job }) {
           ['part', say('byPart')],
           ['subject', say('bySubject')],
         ]}
-        onChange={setOrder}
+        onChange={(next) => {
+          keepOrder(next);
+          setOrder(next);
+        }}
       />
       {groups.map(({ key, own }) => (
         <section key={key} aria-label={heading(key)}>
           <h4>{heading(key)}</h4>
           <ul>
             {own.map((one) => (
-              <BoardRow key={one.finding.id} {...one} />
+              <BoardRow key={one.finding.id} one={one} job={job} assessment={assessment} />
             ))}
           </ul>
         </section>
       ))}
+      <MeasuredOnly job={job} assessment={assessment} />
     </div>
+  );
+}
+
+/** Defects that what was measured shows and that nobody wrote down. */
+function MeasuredOnly({ job, assessment }: BoardProps) {
+  const say = useTexts(boardTexts);
+  const own = (assessment?.defects ?? [])
+    .filter(({ state, findings }) => findings.length === 0 && (state === 'shown' || state === 'claimed'))
+    .sort((a, b) => b.severity - a.severity);
+  if (assessment === undefined || own.length === 0) return null;
+  return (
+    <section aria-label={say('measuredOnly')}>
+      <h4>{say('measuredOnly')}</h4>
+      <ul>
+        {own.map((defect) => (
+          <MeasuredRow key={defect.key} job={job} assessment={assessment} defect={defect} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface MeasuredRowProps {
+  readonly job: Job;
+  readonly assessment: Assessment;
+  readonly defect: Assessment['defects'][number];
+}
+
+function MeasuredRow({ job, assessment, defect }: MeasuredRowProps) {
+  const { language } = useSettings();
+  const known = criteria.defectOf(defect.key);
+  return (
+    <li>
+      <div className="board-row">
+        <span className="board-words">
+          <strong>{known?.name[language] ?? defect.name}</strong>
+          <span className="soft">{defect.places.map(({ words }) => words).join(' · ')}</span>
+        </span>
+        <SeverityMark severity={defect.severity} />
+      </div>
+      <DefectFacts jobId={job.id} defect={defect} criteria={assessment.criteria} />
+      {known !== undefined && <Prompts defect={known} />}
+    </li>
   );
 }
 
@@ -107,13 +170,18 @@ function NoFindings() {
   );
 }
 
-function BoardRow({ finding, number, defect, severity, sha256 }: Numbered) {
+interface BoardRowProps extends BoardProps {
+  readonly one: Numbered;
+}
+
+function BoardRow({ one: { finding, number, defect, severity, sha256 }, job, assessment }: BoardRowProps) {
   const say = useTexts(findingTexts);
   const { language, units: system } = useSettings();
   const placeWords = usePlaceWords();
   const { show } = useSheets();
   const { measured, photoIds, place, note } = finding;
   const title = defect?.name[language] ?? finding.title;
+  const result = assessment?.defects.find((one) => one.findings.some(({ id }) => id === finding.id));
   const quantity = measured === undefined ? undefined : criteria.findQuantity(measured.quantity);
   const facts = [
     placeWords(place) ?? say('placeNone'),
@@ -124,11 +192,7 @@ function BoardRow({ finding, number, defect, severity, sha256 }: Numbered) {
   ];
   return (
     <li>
-      <Button
-        look="quiet"
-        label={say('open', { what: `${number}, ${title}` })}
-        onPress={() => show('finding', { finding: finding.id })}
-      >
+      <Button look="quiet" onPress={() => show('finding', { finding: finding.id })}>
         <span className="board-row">
           <span className="flag figure">{number}</span>
           <span className="board-words">
@@ -140,6 +204,15 @@ function BoardRow({ finding, number, defect, severity, sha256 }: Numbered) {
           {sha256 !== undefined && <Thumbnail sha256={sha256} />}
         </span>
       </Button>
+      {assessment !== undefined && result !== undefined && (
+        <DefectFacts
+          jobId={job.id}
+          defect={result}
+          criteria={assessment.criteria}
+          finding={place.at === undefined ? undefined : finding.id}
+        />
+      )}
+      {defect !== undefined && <Prompts defect={defect} />}
     </li>
   );
 }

@@ -4,12 +4,16 @@ import { useState } from 'react';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
+import { PlanView } from '../../plan/plan-view.tsx';
+import { At } from '../../plan/projection.tsx';
+import { PlanCenter } from '../../shell/plan-center.tsx';
 import type { QuestionProps } from '../../shell/question.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
 import { MeasureTool } from '../measure/measure-tool.tsx';
 import { PictureTool } from '../pictures/picture-tool.tsx';
 import { Board } from './board.tsx';
+import { boardTexts } from './board-texts.ts';
 import { Criterion } from './criterion.tsx';
 import { faultsTexts } from './faults-texts.ts';
 import { findingTexts } from './finding-texts.ts';
@@ -19,6 +23,23 @@ import './faults.css';
 import './findings.css';
 
 const VERDICTS: readonly Verdict[] = ['not-met', 'not-shown', 'met'];
+
+/** The plan; where the address names a finding that has a place, with a ring around that place. */
+export function Center(props: QuestionProps) {
+  const say = useTexts(boardTexts);
+  const { view, result, place } = props;
+  const index = view.job?.findings.findIndex(({ id }) => id === place) ?? -1;
+  const at = view.job?.findings[index]?.place.at;
+  if (at === undefined || view.job === null || !isSurveyed(view.job)) return <PlanCenter {...props} />;
+  return (
+    <PlanView view={view} result={result} label={say('placeOnPlan', { number: index + 1 })} focus={at}>
+      <At point={at}>
+        <circle r="22" className="finding-ring-halo" />
+        <circle r="22" className="finding-ring" />
+      </At>
+    </PlanView>
+  );
+}
 
 /** What is wrong: the finding in a sentence, what each reading says, and every criterion with its proof. */
 export function Answer({ view, result, place }: QuestionProps) {
@@ -45,7 +66,7 @@ export function Answer({ view, result, place }: QuestionProps) {
     <div className="faults">
       <p className="headline">{assessment.headline}</p>
       <h3>{finding('findings')}</h3>
-      <Board job={view.job} />
+      <Board job={view.job} assessment={assessment} />
       <h3>{say('readings')}</h3>
       <ReadingList readings={assessment.readings} />
       <h3>{say('criteria')}</h3>
