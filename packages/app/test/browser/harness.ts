@@ -100,8 +100,12 @@ export function device({ width, height, touch = false }: DeviceOptions): Device 
     async kill() {
       if (context === undefined) return;
       const session = await context.browser()?.newBrowserCDPSession();
-      // A crash gives the page no chance to save anything.
-      await session?.send('Browser.crash').catch(() => undefined);
+      if (session === undefined) throw new Error('the browser does not tell its process');
+      const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+      const browser = processInfo.find(({ type }) => type === 'browser');
+      if (browser === undefined) throw new Error('the browser does not tell its process');
+      // No process gets a chance to save anything.
+      process.kill(browser.id, 'SIGKILL');
       await close();
     },
     async dispose() {
