@@ -1,0 +1,126 @@
+import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+/** How a person acts on the screen. */
+export interface Hand {
+  readonly page: Page;
+  /** Taps or clicks a control. */
+  press(on: Locator): Promise<void>;
+  /** Taps or clicks a point of the window [px]. */
+  pressAt(x: number, y: number): Promise<void>;
+  /** Gives a length or number to the pad: keys of the pad with a finger, text at a desk. */
+  enter(keys: readonly string[], text: string): Promise<void>;
+}
+
+/** A button by all of its name, or by the beginning of it. */
+export const button = (page: Page, name: string | RegExp): Locator =>
+  page.getByRole('button', { name, exact: true }).first();
+
+/** Things of one kind on the plan. */
+export const things = (page: Page, kind: string): Locator =>
+  page.locator(`.plan-frame [data-layer="${kind}"][data-of]`);
+
+/** Length and width of the floor that these steps draw [ft]. */
+const FLOOR_FT = { across: 24, up: 12 + 6.5 / 12 };
+
+/** Presses a point of the plan, by its distance from the lower left corner of the walls [ft]. */
+export async function pressPlan({ page, pressAt }: Hand, acrossFt: number, upFt: number): Promise<void> {
+  // Sheets open and lines are drawn anew.
+  await page.waitForTimeout(600);
+  const floor = await page.locator('[data-layer="floor"]').last().boundingBox();
+  if (floor === null) throw new Error('no plan is drawn');
+  await pressAt(
+    floor.x + (acrossFt / FLOOR_FT.across) * floor.width,
+    floor.y + floor.height - (upFt / FLOOR_FT.up) * floor.height,
+  );
+}
+
+/** Draws walls, piers, door, vent, girder, machine and a floor zone; what each gives is asserted. */
+export async function drawSpace(hand: Hand): Promise<void> {
+  const { page, press, enter } = hand;
+  const back = () => press(page.locator('.draw-sheet').getByRole('button', { name: 'Back', exact: true }));
+  await press(button(page, 'Draw'));
+  await press(button(page, 'From a rectangle'));
+  await page.getByLabel('Length, left to right').waitFor();
+  await enter(['2', '4', 'ft'], '24 0');
+  await press(button(page, 'Done'));
+  await page.getByLabel('Width, bottom to top').waitFor();
+  await enter(['1', '2', 'ft', '6', '½ ¼ ⅛', '1/2', 'in'], '12 6 1/2');
+  await page.getByText('12 ft 6 1/2 in').first().waitFor();
+  await press(button(page, 'Done'));
+  await press(button(page, 'Close the walls'));
+  await press(button(page, 'bare earth'));
+  await press(button(page, 'Save the walls'));
+  await page.locator('.drawing desc', { hasText: 'floor 301 ft²' }).waitFor({ state: 'attached' });
+
+  await press(button(page, 'Row of piers'));
+  await pressPlan(hand, 4, 6);
+  await pressPlan(hand, 20, 6);
+  await enter(['8', 'ft'], '8 0');
+  await press(button(page, 'Done'));
+  await expect.poll(() => things(page, 'pier').count()).toBe(3);
+  for (const [kind, layer, points] of [
+    ['Access door', 'door', [[0, 6]]],
+    ['Vent', 'vent', [[8, 0]]],
+    [
+      'Girder',
+      'girder',
+      [
+        [1, 6],
+        [23, 6],
+      ],
+    ],
+    ['Dehumidifier', 'equipment', [[20, 10]]],
+  ] as const) {
+    await back();
+    await press(button(page, kind));
+    for (const [across, up] of points) await pressPlan(hand, across, up);
+    await expect.poll(() => things(page, layer).count(), { message: kind }).toBe(1);
+  }
+  await back();
+  await press(button(page, 'Floor zone'));
+  for (const [across, up] of [
+    [2, 8],
+    [10, 8],
+    [10, 11],
+  ] as const)
+    await pressPlan(hand, across, up);
+  await press(button(page, 'Finish it'));
+  await page.getByLabel('Name', { exact: true }).fill('Liner by the hatch');
+  await press(button(page, 'Done'));
+  await page
+    .locator('.draw-sheet')
+    .getByText(/^Placed: /)
+    .first()
+    .waitFor();
+}
+
+/** Takes readings of air, surface and wood. */
+export async function measureAll(hand: Hand): Promise<void> {
+  const { page, press, enter } = hand;
+  const again = () => press(page.locator('.sheet').getByRole('button', { name: 'Back', exact: true }));
+  await press(button(page, 'Measure'));
+  await press(button(page, /^Air/));
+  await enter(['7', '2'], '72');
+  await press(page.locator('.pad-row').getByRole('button', { name: /^Humidity/ }));
+  await enter(['8', '1'], '81');
+  await page.getByText(/^Dew point/).waitFor();
+  await press(button(page, /^Save 72/));
+  await page.getByText('1 reading saved').waitFor();
+  await again();
+  await press(button(page, /^Surface/));
+  await enter(['6', '0'], '60');
+  await page.getByText('Wet now').waitFor();
+  await press(button(page, /^Save 60/));
+  await page.getByText('1 reading saved').waitFor();
+  await again();
+  await press(button(page, /^Wood/));
+  await page.getByLabel('Species of the wood').selectOption({ index: 2 });
+  await enter(['2', '2'], '22');
+  await page
+    .getByText(/too wet|watch it/)
+    .first()
+    .waitFor();
+  await press(button(page, /^Save 22/));
+  await page.getByText('1 reading saved').waitFor();
+}
