@@ -1,6 +1,7 @@
 import type {
   ArrangementAsked,
   Assessment,
+  Comparison,
   DistributionBand,
   DraftReading,
   FallOfSpots,
@@ -73,6 +74,11 @@ export type WeatherReading =
       readonly notices: readonly string[];
     }
   | { readonly ok: false; readonly problems: readonly string[] };
+
+/** Two surveys side by side, or why they cannot be. */
+export type ComparisonOutcome =
+  | { readonly ok: true; readonly comparison: Comparison }
+  | { readonly ok: false; readonly reason: string };
 
 /** What a reading says while it is typed, or why it can be none; `band` is the key of a stretch of wood moisture. */
 export type DraftMeaning =
@@ -147,6 +153,8 @@ export interface Compute {
   air(request: AssessRequest, key: string, asked: ArrangementAsked, whole: boolean): Promise<AirOutcome>;
   /** Looks for a better arrangement; some seconds. */
   betterAir(request: AssessRequest): Promise<AirSearchOutcome>;
+  /** Sets an earlier survey of a space beside a later one. */
+  compare(before: Job, after: Job): Promise<ComparisonOutcome>;
   readWeather(file: Blob, name: string): Promise<WeatherReading>;
   planSvg(job: Job, assessment: Assessment, options: PlanDrawingOptions): Promise<string>;
   /** What a reading says that is not in the record yet. */

@@ -1,9 +1,21 @@
-import { fallOfSpots, levelSheet, meaningOf, missingOf, valueAgainstCriteria } from '@undercroft/assessment';
+import {
+  assess,
+  compareSurveys,
+  fallOfSpots,
+  JobError,
+  levelSheet,
+  meaningOf,
+  missingOf,
+  valueAgainstCriteria,
+} from '@undercroft/assessment';
 import { EngineError, wood } from '@undercroft/engine';
 import type { Compute } from './api.ts';
 
 /** What a survey asks while somebody measures. */
-export const survey: Pick<Compute, 'meaningOf' | 'againstCriteria' | 'levelSheet' | 'fall' | 'missing'> = {
+export const survey: Pick<
+  Compute,
+  'meaningOf' | 'againstCriteria' | 'levelSheet' | 'fall' | 'missing' | 'compare'
+> = {
   async meaningOf(job, draft) {
     try {
       const meaning = meaningOf(job, draft);
@@ -24,6 +36,19 @@ export const survey: Pick<Compute, 'meaningOf' | 'againstCriteria' | 'levelSheet
   },
   async fall(sheet, fromId, toId) {
     return fallOfSpots(sheet, fromId, toId);
+  },
+  async compare(before, after) {
+    const surveyOf = (job: typeof before) => ({
+      job,
+      assessment: assess(job, undefined, { season: 'none' }),
+    });
+    try {
+      return { ok: true, comparison: compareSurveys(surveyOf(before), surveyOf(after)) };
+    } catch (error) {
+      if (error instanceof JobError || error instanceof EngineError)
+        return { ok: false, reason: error.message };
+      throw error;
+    }
   },
   async missing(job, shown) {
     return missingOf(job, shown);

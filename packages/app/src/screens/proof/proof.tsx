@@ -13,6 +13,7 @@ import { useTexts } from '../../text/texts.ts';
 import { CoverageLayer, RouteLayer } from './coverage-layer.tsx';
 import { CrawlGuide } from './crawl-guide.tsx';
 import { useCrawl } from './crawl-state.ts';
+import { EarlierSurvey } from './earlier.tsx';
 import { FrozenStates } from './frozen.tsx';
 import { proofTexts } from './proof-texts.ts';
 import { useRoughLength } from './rough-length.ts';
@@ -68,6 +69,7 @@ export function Answer({ view, result }: QuestionProps) {
       <Claims coverage={coverage} />
       <Piers coverage={coverage} />
       <TwoPictures photos={job.media.photos} />
+      <EarlierSurvey view={view} />
       <FrozenStates view={view} />
     </div>
   );

@@ -1,0 +1,47 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { axeFaults, complaints, DESK, type Device, device, PHONE, type Served, serveApp } from './harness.ts';
+
+let served: Served;
+const devices: Device[] = [];
+
+beforeAll(async () => {
+  served = await serveApp();
+});
+afterAll(async () => {
+  for (const one of devices) await one.dispose();
+  served?.stop();
+});
+
+it.each([
+  ['a phone', PHONE, 'under'],
+  ['a desk', DESK, 'daylight'],
+] as const)('sets an earlier survey beside this one, on %s', async (_name, size, ground) => {
+  const one = device(size);
+  devices.push(one);
+  const page = await (await one.open()).newPage();
+  const heard = complaints(page);
+  await page.addInitScript(
+    (value) => localStorage.setItem('undercroft.settings', value),
+    JSON.stringify({ ground, tour: 'off' }),
+  );
+  await page.goto(served.address);
+  await page.locator('.job-row').nth(2).waitFor();
+  await page.goto(`${served.address}#/job/demo-doubted-liner/proof`);
+  await page.locator('.coverage .unseen-floor').first().waitFor();
+  if (size === PHONE) await page.getByRole('button', { name: 'Proof' }).tap();
+  const earlier = page.getByLabel('Earlier survey');
+  const other = await earlier.locator('option', { hasText: 'Tannery Lane' }).getAttribute('value');
+  await earlier.selectOption(other);
+  await page.getByRole('heading', { name: 'What was claimed as done' }).waitFor();
+  await page.getByText('Piers wrapped').first().waitFor();
+  await page.getByRole('heading', { name: 'Criteria that turned' }).waitFor();
+  // The two demo jobs are of two spaces, and that is said.
+  await page.getByText('check that both surveys are of one space').waitFor();
+  const folder = process.env.UNDERCROFT_LOOK;
+  if (folder !== undefined)
+    await page
+      .locator('.compared')
+      .screenshot({ path: `${folder}/compare-${size === PHONE ? 'phone' : 'desk'}.png` });
+  expect(await axeFaults(page)).toEqual([]);
+  expect(heard).toEqual([]);
+});
