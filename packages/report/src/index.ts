@@ -1,6 +1,6 @@
 export type { ReportExtras } from './document/extras.ts';
-export type { AirContours } from './drawing/air/air-contours.ts';
-export { AIR_SCALE, airContours } from './drawing/air/air-contours.ts';
+export type { AirContours, AirQuantity } from './drawing/air/air-contours.ts';
+export { airContours, airScale } from './drawing/air/air-contours.ts';
 export type { ChainWords } from './drawing/chain/chain-words.ts';
 export type { PlanFacts } from './drawing/plan/facts.ts';
 export type { ReportFonts } from './fonts.ts';

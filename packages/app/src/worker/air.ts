@@ -6,8 +6,16 @@ import {
   JobError,
 } from '@undercroft/assessment';
 import { EngineError } from '@undercroft/engine';
+import type { AirQuantity } from '@undercroft/report';
 import type { AirShown, AssessRequest, Compute } from './api.ts';
 import { weatherYear } from './weather.ts';
+
+/** The line whose doubt is drawn. */
+const MIDDLE_LINE: Readonly<Record<AirQuantity, number>> = {
+  relativeHumidity: 0.7,
+  dewPointC: 16,
+  woodMoisture: 0.18,
+};
 
 /** The space that was last made ready, by the name of its state. */
 let ready: { readonly key: string; readonly air?: AirToTry; readonly why?: string } | undefined;
@@ -28,16 +36,22 @@ async function makeReady({ job, weather }: AssessRequest, key: string): Promise<
   return ready;
 }
 
-async function shown(state: DistributionState, band?: DistributionBand): Promise<AirShown> {
+async function shown(
+  state: DistributionState,
+  quantity: AirQuantity,
+  band?: DistributionBand,
+): Promise<AirShown> {
   const { airContours } = await import('./drawing.ts');
   const figure = (value: number) => ({ value });
   return {
-    contours: airContours(state.map),
+    contours: airContours(state.map, quantity),
     ...(band === undefined
       ? {}
       : {
           doubtful: [band.low, band.high].map(
-            ({ map }) => airContours(map).lines.find((line) => line.value === 0.7)?.rings ?? [],
+            ({ map }) =>
+              airContours(map, quantity).lines.find((line) => line.value === MIDDLE_LINE[quantity])?.rings ??
+              [],
           ),
         }),
     figures: {
@@ -69,13 +83,13 @@ async function orReason<T extends { readonly ok: true }>(
 
 /** The air on the plan: to try arrangements in, and better ones. */
 export const airOnPlan: Pick<Compute, 'air' | 'betterAir'> = {
-  async air(request, key, asked, whole) {
+  async air(request, key, asked, whole, quantity) {
     const { air, why = '' } = await makeReady(request, key);
     if (air === undefined) return { ok: false, reason: why };
     return orReason(async () => {
-      if (!whole) return { ok: true as const, air: await shown(air.state(asked)) };
+      if (!whole) return { ok: true as const, air: await shown(air.state(asked), quantity) };
       const band = air.band(asked);
-      return { ok: true as const, air: await shown(band.value, band) };
+      return { ok: true as const, air: await shown(band.value, quantity, band) };
     });
   },
   async betterAir({ job, weather }) {

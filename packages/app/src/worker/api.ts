@@ -13,7 +13,7 @@ import type {
 } from '@undercroft/assessment';
 import type { calculators } from '@undercroft/engine';
 import type { Job, Point } from '@undercroft/record';
-import type { AirContours } from '@undercroft/report';
+import type { AirContours, AirQuantity } from '@undercroft/report';
 
 /** A calculator as a form shows it: everything but the calculation. */
 export type CalculatorForm = Omit<calculators.Calculator, 'run'>;
@@ -91,7 +91,7 @@ export type ShownSoFar = Parameters<typeof missingOf>[1];
 /** The air on the plan for one arrangement of machine and fans. */
 export interface AirShown {
   readonly contours: AirContours;
-  /** Where 70 % lies with the least and the most mixing; absent while somebody drags. */
+  /** Where the middle line lies with the least and the most mixing; absent while somebody drags. */
   readonly doubtful?: readonly AirContours['lines'][number]['rings'][];
   /** Middle of the band; with the range where the whole band was worked out. */
   readonly figures: Readonly<
@@ -150,7 +150,13 @@ export interface Compute {
    * @param key names the state of the job; the same one is made ready once
    * @param whole with the range that mixing leaves open, which takes three times as long
    */
-  air(request: AssessRequest, key: string, asked: ArrangementAsked, whole: boolean): Promise<AirOutcome>;
+  air(
+    request: AssessRequest,
+    key: string,
+    asked: ArrangementAsked,
+    whole: boolean,
+    quantity: AirQuantity,
+  ): Promise<AirOutcome>;
   /** Looks for a better arrangement; some seconds. */
   betterAir(request: AssessRequest): Promise<AirSearchOutcome>;
   /** Sets an earlier survey of a space beside a later one. */

@@ -80,6 +80,16 @@ it('shows the dry pocket and the wet far end; who drags the machine sees the air
   await page.locator('.air-tools').getByRole('button', { name: 'Undo' }).click();
   await settled(page);
   expect(await figure(page, 'Floor above 80%', 1)).toBe(wasAbove);
+  for (const [drawn, scale] of [
+    ['Dew point', '61 °F'],
+    ['Moisture that wood comes to', '18%'],
+  ] as const) {
+    await page.getByLabel('What is drawn').selectOption(drawn);
+    await page.getByRole('list', { name: drawn }).getByText(scale).waitFor();
+    await settled(page);
+    await page.locator('.air-bands path').nth(1).waitFor();
+    await look(page, `air-desk-${scale.slice(0, 2)}`);
+  }
   // The keyboard alone does the same.
   await page.getByRole('application').focus();
   for (const key of ['ArrowRight', 'ArrowRight', 'r', 'f']) await page.keyboard.press(key);

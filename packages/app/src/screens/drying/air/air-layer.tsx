@@ -12,10 +12,12 @@ interface AirLayerProps {
   readonly arranged: Arranged;
   readonly chosen: number;
   readonly dampest: string;
+  /** A value of the map in words. */
+  readonly valueText: (value: number) => string;
 }
 
 /** Relative humidity over the plan in bands, the lines that decide, and what blows. */
-export function AirLayer({ corners, air, arranged, chosen, dampest }: AirLayerProps) {
+export function AirLayer({ corners, air, arranged, chosen, dampest, valueText }: AirLayerProps) {
   const { at } = useProjection();
   const clip = useId();
   const path = (rings: Rings) =>
@@ -38,7 +40,7 @@ export function AirLayer({ corners, air, arranged, chosen, dampest }: AirLayerPr
       {air !== null && (
         <g clipPath={`url(#${clip})`}>
           <g className="air-bands">
-            <path d={outline} fill={air.contours.driest} />
+            <path d={outline} fill={air.contours.lowest} />
             {air.contours.bands.map(({ from, color, rings }) => (
               <path key={from} d={path(rings)} fill={color} fillRule="evenodd" />
             ))}
@@ -56,7 +58,7 @@ export function AirLayer({ corners, air, arranged, chosen, dampest }: AirLayerPr
         </g>
       )}
       {air?.contours.lines.map(({ value, rings }) => (
-        <LineLabel key={value} rings={rings} text={`${Math.round(100 * value)}%`} corners={corners} />
+        <LineLabel key={value} rings={rings} text={valueText(value)} corners={corners} />
       ))}
       {air !== null && (
         <At point={air.dampestAt}>

@@ -1,6 +1,7 @@
 import type { Assessment, DistributionWorkedOut } from '@undercroft/assessment';
+import { units } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
-import { AIR_SCALE } from '@undercroft/report';
+import { type AirQuantity, airScale } from '@undercroft/report';
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from '../../../parts/button.tsx';
 import { DataTable } from '../../../parts/chart/data-table.tsx';
@@ -86,7 +87,9 @@ function Trial({ view, result, distribution, corners }: TrialProps) {
     setPast([]);
     setChosen(0);
   }, [found]);
-  const { outcome, busy } = useAir(view, now);
+  const [quantity, setQuantity] = useState<AirQuantity>('relativeHumidity');
+  const valueText = useValueText(quantity);
+  const { outcome, busy } = useAir(view, now, quantity);
   const air = outcome?.ok === true ? outcome.air : null;
 
   const change = (next: Arranged) => {
@@ -154,6 +157,16 @@ function Trial({ view, result, distribution, corners }: TrialProps) {
   return (
     <div className="air-view">
       <p>{say('intro')}</p>
+      <Pick
+        label={say('drawn')}
+        value={quantity}
+        options={[
+          ['relativeHumidity', say('scale')],
+          ['dewPointC', say('dewPoint')],
+          ['woodMoisture', say('wood')],
+        ]}
+        onChange={setQuantity}
+      />
       <div className="air-plan">
         <PlanView
           view={view}
@@ -173,6 +186,7 @@ function Trial({ view, result, distribution, corners }: TrialProps) {
             air={air}
             arranged={now}
             chosen={chosen}
+            valueText={valueText}
             dampest={
               air === null ? '' : `${say('dampest')} ${percent(air.figures.dampestRelativeHumidity.value)}`
             }
@@ -180,7 +194,7 @@ function Trial({ view, result, distribution, corners }: TrialProps) {
         </PlanView>
       </div>
       {outcome?.ok === false && <Notice kind="wrong">{typeset(outcome.reason)}</Notice>}
-      <Scale />
+      <Scale quantity={quantity} />
       <div className="air-tools">
         <Pick
           label={say('choose')}
@@ -249,25 +263,41 @@ const MOVES: Readonly<Record<string, readonly [x: number, y: number]>> = {
   ArrowDown: [0, -1],
 };
 
-function Scale() {
+/** Values of a map in words: percent, and degrees in the units that are set. */
+function useValueText(quantity: AirQuantity): (value: number) => string {
+  const { units: system } = useSettings();
+  return quantity === 'dewPointC'
+    ? (value) => units.formatQuantity(value, 'temperature', system, 0)
+    : percent;
+}
+
+function Scale({ quantity }: { readonly quantity: AirQuantity }) {
   const say = useTexts(airTexts);
+  const text = useValueText(quantity);
+  const scale = airScale(quantity);
+  const names = { relativeHumidity: say('scale'), dewPointC: say('dewPoint'), woodMoisture: say('wood') };
+  const lines = {
+    relativeHumidity: say('lines'),
+    dewPointC: say('linesDew'),
+    woodMoisture: say('linesWood'),
+  };
   return (
     <div>
-      <ul className="air-scale" aria-label={say('scale')}>
-        {AIR_SCALE.map(({ from, color }, i) => (
+      <ul className="air-scale" aria-label={names[quantity]}>
+        {scale.map(({ from, color }, i) => (
           <li key={color}>
             <svg width="22" height="16" aria-hidden="true">
               <rect width="22" height="16" fill={color} opacity="0.9" />
             </svg>
             {from === undefined
-              ? say('below', { from: percent(AIR_SCALE[1]?.from ?? 0) })
-              : i === AIR_SCALE.length - 1
-                ? say('above', { from: percent(from) })
-                : percent(from)}
+              ? say('below', { from: text(scale[1]?.from ?? 0) })
+              : i === scale.length - 1
+                ? say('above', { from: text(from) })
+                : text(from)}
           </li>
         ))}
       </ul>
-      <p className="soft">{say('lines')}</p>
+      <p className="soft">{lines[quantity]}</p>
     </div>
   );
 }

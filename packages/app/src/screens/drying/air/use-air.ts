@@ -1,3 +1,4 @@
+import type { AirQuantity } from '@undercroft/report';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { JobView } from '../../../jobs/open-job.ts';
 import type { AirOutcome } from '../../../worker/api.ts';
@@ -8,6 +9,7 @@ import { type Arranged, askedOf } from './arranged.ts';
 
 interface Ask {
   readonly arranged: Arranged;
+  readonly quantity: AirQuantity;
   readonly whole: boolean;
 }
 
@@ -21,7 +23,7 @@ export interface AirState {
 const REST_MS = 250;
 
 /** The air on the plan of a job for the arrangement that is tried, worked out in a worker of its own. */
-export function useAir(view: JobView, arranged: Arranged | null): AirState {
+export function useAir(view: JobView, arranged: Arranged, quantity: AirQuantity): AirState {
   const request = useRequest(view);
   const key = request === null ? null : stateKey(request, view.version);
   const [state, setState] = useState<AirState>({ outcome: null, busy: true });
@@ -29,29 +31,35 @@ export function useAir(view: JobView, arranged: Arranged | null): AirState {
   now.current = { request, key };
   const ask = useMemo(
     () =>
-      latestWins(async ({ arranged: asked, whole }: Ask) => {
+      latestWins(async ({ arranged: asked, whole, quantity: drawn }: Ask) => {
         const { request: of, key: named } = now.current;
         if (of === null || named === null) throw new Overtaken();
-        return airComputer().air(of, named, askedOf(asked), whole);
+        return airComputer().air(of, named, askedOf(asked), whole, drawn);
       }),
     [],
   );
   useEffect(() => {
-    if (arranged === null || key === null) return;
+    if (key === null) return;
     let wanted = true;
     setState((before) => ({ ...before, busy: true }));
     const failed = (error: Error) => {
       if (wanted && !(error instanceof Overtaken))
         setState({ outcome: { ok: false, reason: error.message }, busy: false });
     };
-    ask({ arranged, whole: false }).then((outcome) => wanted && setState({ outcome, busy: true }), failed);
+    ask({ arranged, quantity, whole: false }).then(
+      (outcome) => wanted && setState({ outcome, busy: true }),
+      failed,
+    );
     const rest = setTimeout(() => {
-      ask({ arranged, whole: true }).then((outcome) => wanted && setState({ outcome, busy: false }), failed);
+      ask({ arranged, quantity, whole: true }).then(
+        (outcome) => wanted && setState({ outcome, busy: false }),
+        failed,
+      );
     }, REST_MS);
     return () => {
       wanted = false;
       clearTimeout(rest);
     };
-  }, [ask, key, arranged]);
+  }, [ask, key, arranged, quantity]);
   return state;
 }
