@@ -89,7 +89,10 @@ export function Answer(props: QuestionProps) {
   if (state === null) return <Notice kind="wrong">{say('noYear')}</Notice>;
   const { season, assessment } = state;
   const { design } = view.job;
-  const assumptions = [...assessment.assumptions, ...season.assumptions];
+  // What the balance and the year both take for granted stands once, as the year has it.
+  const assumptions = [
+    ...new Map([...assessment.assumptions, ...season.assumptions].map((one) => [one.key, one])).values(),
+  ];
   return (
     <div className="results">
       <Verdict state={state} />

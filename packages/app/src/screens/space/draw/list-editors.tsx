@@ -111,8 +111,9 @@ export function InvertsEditor({ value, onSet }: ListEditorProps) {
   }
   return (
     <ul className="facts">
-      {path.map(({ at, invertM }, i) => (
-        <li key={`${at.xM} ${at.yM}`}>
+      {path.map(({ invertM }, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two corners may lie at one place; they are told apart by their number
+        <li key={i}>
           <Button
             wide
             onPress={() => {

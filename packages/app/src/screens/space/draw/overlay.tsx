@@ -59,8 +59,9 @@ function Selection({ editor, thing, nudge }: SelectionProps) {
   return (
     <>
       {measured &&
-        tapeLines(walls, from).map((line) => (
-          <Tape key={`${line[1].xM} ${line[1].yM}`} from={line[0]} to={line[1]} />
+        tapeLines(walls, from).map((line, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two ends may lie at one place; they are told apart by their number
+          <Tape key={i} from={line[0]} to={line[1]} />
         ))}
       <g transform={`translate(${by.x} ${by.y})`}>
         <Outlined shape={shape} />
@@ -101,8 +102,9 @@ function Outlined({ shape }: { readonly shape: Shape }) {
         <>
           <path className="band" d={d} strokeWidth={width} />
           <path className="lamp" d={d} />
-          {shape.path.map((point) => (
-            <Dot key={`${point.xM} ${point.yM}`} point={point} />
+          {shape.path.map((point, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two corners may lie at one place; they are told apart by their number
+            <Dot key={i} point={point} />
           ))}
         </>
       );
@@ -164,7 +166,8 @@ function Points({ points }: { readonly points: readonly Point[] }) {
       <path className="halo" d={path(points)} />
       <path className="lamp" d={path(points)} />
       {points.map((point, i) => (
-        <Dot key={`${point.xM} ${point.yM}`} point={point} big={i === points.length - 1} />
+        // biome-ignore lint/suspicious/noArrayIndexKey: two corners may lie at one place; they are told apart by their number
+        <Dot key={i} point={point} big={i === points.length - 1} />
       ))}
     </>
   );
@@ -219,7 +222,8 @@ function Walls({ draft, mode }: { readonly draft: OutlineDraft; readonly mode: M
         </g>
       ))}
       {corners.map((corner, i) => (
-        <Dot key={`${corner.xM} ${corner.yM}`} point={corner} big={i === 0 || corner === picked} />
+        // biome-ignore lint/suspicious/noArrayIndexKey: two corners may lie at one place; they are told apart by their number
+        <Dot key={i} point={corner} big={i === 0 || corner === picked} />
       ))}
       {!isRound && mode.is !== 'closing' && <Dot point={picked ?? end} big />}
       {draft.by === 'tape' && mode.is === 'walls' && mode.leg === undefined && (
