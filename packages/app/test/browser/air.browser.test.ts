@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { axeFaults, complaints, DESK, type Device, device, PHONE, type Served, serveApp } from './harness.ts';
+import { axeFaults, DESK, type Device, device, openDemo, PHONE, type Served, serveApp } from './harness.ts';
 
 let served: Served;
 const devices: Device[] = [];
@@ -22,15 +22,7 @@ async function look(page: Page, name: string): Promise<void> {
 async function openAir(size: typeof PHONE, ground: string, language = 'en') {
   const one = device(size);
   devices.push(one);
-  const page = await (await one.open()).newPage();
-  const heard = complaints(page);
-  await page.addInitScript(
-    (value) => localStorage.setItem('undercroft.settings', value),
-    JSON.stringify({ ground, language, tour: 'off' }),
-  );
-  await page.goto(served.address);
-  await page.locator('.job-row').nth(2).waitFor();
-  await page.goto(`${served.address}#/job/demo-doubted-liner/drying/air`);
+  const { page, heard } = await openDemo(served, one, 'demo-doubted-liner/drying/air', { ground, language });
   await page.locator('.air-bands path').nth(2).waitFor();
   return { page, heard };
 }

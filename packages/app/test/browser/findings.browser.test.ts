@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { axeFaults, complaints, DESK, type Device, device, PHONE, type Served, serveApp } from './harness.ts';
+import { axeFaults, DESK, type Device, device, openDemo, PHONE, type Served, serveApp } from './harness.ts';
 
 let served: Served;
 const devices: Device[] = [];
@@ -20,15 +20,7 @@ it.each([
   async (_name, size, ground) => {
     const one = device(size);
     devices.push(one);
-    const page = await (await one.open()).newPage();
-    const heard = complaints(page);
-    await page.addInitScript(
-      (value) => localStorage.setItem('undercroft.settings', value),
-      JSON.stringify({ ground, tour: 'off' }),
-    );
-    await page.goto(served.address);
-    await page.locator('.job-row').nth(2).waitFor();
-    await page.goto(`${served.address}#/job/demo-doubted-liner/faults`);
+    const { page, heard } = await openDemo(served, one, 'demo-doubted-liner/faults', { ground });
     const openAnswer = async () => {
       if (size === PHONE) await page.getByRole('button', { name: 'Faults', exact: true }).tap();
     };
@@ -66,14 +58,10 @@ it.each([
 it('says in Spanish how far a finding is proved, and teaches where none was taken', async () => {
   const one = device(PHONE);
   devices.push(one);
-  const page = await (await one.open()).newPage();
-  await page.addInitScript(
-    (value) => localStorage.setItem('undercroft.settings', value),
-    JSON.stringify({ ground: 'under', language: 'es', tour: 'off' }),
-  );
-  await page.goto(served.address);
-  await page.locator('.job-row').nth(2).waitFor();
-  await page.goto(`${served.address}#/job/demo-doubted-liner/faults`);
+  const { page, heard } = await openDemo(served, one, 'demo-doubted-liner/faults', {
+    ground: 'under',
+    language: 'es',
+  });
   await page.locator('.tools .button.main').tap();
   await page
     .getByText(/Si solo se arreglara esto:/)
@@ -83,4 +71,5 @@ it('says in Spanish how far a finding is proved, and teaches where none was take
   await page.locator('.tools .button.main').tap();
   await page.getByText('Todavía no hay hallazgos.').waitFor();
   expect(await axeFaults(page)).toEqual([]);
+  expect(heard).toEqual([]);
 });

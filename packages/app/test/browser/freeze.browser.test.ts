@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { axeFaults, complaints, DESK, type Device, device, PHONE, type Served, serveApp } from './harness.ts';
+import { axeFaults, DESK, type Device, device, openDemo, PHONE, type Served, serveApp } from './harness.ts';
 
 let served: Served;
 const devices: Device[] = [];
@@ -20,15 +20,7 @@ it.each([
   async (_n, size, ground) => {
     const one = device(size);
     devices.push(one);
-    const page = await (await one.open()).newPage();
-    const heard = complaints(page);
-    await page.addInitScript(
-      (value) => localStorage.setItem('undercroft.settings', value),
-      JSON.stringify({ ground, tour: 'off' }),
-    );
-    await page.goto(served.address);
-    await page.locator('.job-row').nth(2).waitFor();
-    await page.goto(`${served.address}#/job/demo-doubted-liner/proof`);
+    const { page, heard } = await openDemo(served, one, 'demo-doubted-liner/proof', { ground });
     const openAnswer = async () => {
       await page.locator('.coverage .unseen-floor').first().waitFor();
       if (size === PHONE) await page.getByRole('button', { name: 'Proof' }).tap();

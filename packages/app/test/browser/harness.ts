@@ -115,6 +115,25 @@ export function device({ width, height, touch = false }: DeviceOptions): Device 
   };
 }
 
+/** A demo job opened at an address within the app, and what the page complains about meanwhile. */
+export async function openDemo(
+  served: Served,
+  one: Device,
+  at: string,
+  settings: { readonly ground?: string; readonly language?: string } = {},
+): Promise<{ readonly page: Page; readonly heard: string[] }> {
+  const page = await (await one.open()).newPage();
+  const heard = complaints(page);
+  await page.addInitScript(
+    (value) => localStorage.setItem('undercroft.settings', value),
+    JSON.stringify({ tour: 'off', ...settings }),
+  );
+  await page.goto(served.address);
+  await page.locator('.job-row').nth(2).waitFor();
+  await page.goto(`${served.address}#/job/${at}`);
+  return { page, heard };
+}
+
 /** Waits until the app is kept on the device, so that it works without a network. */
 export async function untilOffline(page: Page): Promise<void> {
   await page.evaluate(async () => {

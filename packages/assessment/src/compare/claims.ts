@@ -50,10 +50,12 @@ function checked(item: AcceptanceItem, job: SurveyedJob, assessment: Assessment)
       : assessment.criteria.find((c) => c.id === criterionId);
   const head = { id, title: title ?? criterion?.title ?? criterionId, who, when };
   const against = criterion === undefined ? head : { ...head, criterion: criterion.id };
+  // A claim about some things says nothing of the others, and must not read as if it did.
+  const of = named === undefined ? '' : ` of the ${named.length} things that it names, and of no others`;
   if (judged?.verdict === 'not-met')
-    return { ...against, state: 'is-not', says: `Claimed, and it is not so: ${judged.reason}` };
+    return { ...against, state: 'is-not', says: `Claimed${of}, and it is not so: ${judged.reason}` };
   if (judged?.verdict === 'met')
-    return { ...against, state: 'holds', says: `Claimed and borne out: ${judged.reason}` };
+    return { ...against, state: 'holds', says: `Claimed${of}, and borne out: ${judged.reason}` };
   const proof = assessment.coverage?.proofs.find((p) => p.of === 'acceptance' && p.id === id);
   const pictures = proof === undefined ? '' : ` ${proof.says}`;
   return { ...against, state: 'not-shown', says: `Claimed; nothing that was measured shows it.${pictures}` };

@@ -92,7 +92,7 @@ function planCoefficient(
     'fanMixing',
     'Share of the lacking mixing that a circulating fan makes up',
     FAN_EFFECT,
-    'An assumption until the air on the plan is worked out.',
+    'An assumption; the air on the plan tells it for a fan at its place.',
   ).value;
   return plan >= 1 ? plan : 1 - (1 - plan) * (1 - effect);
 }

@@ -27,7 +27,7 @@ export const MACHINE_REPAIRS = {
   },
   'circulating-fan': {
     title: 'Circulating fan',
-    does: 'Air of the far corners reaches the dehumidifier better: half of what it lacked of well-mixed air is made up, an assumption until the air on the plan is worked out.',
+    does: 'Air of the far corners reaches the dehumidifier better: half of what it lacked of well-mixed air is made up, an assumption; the air on the plan tells it for a fan at its place.',
     apply: (state) => withFan(state, 'circulating-fan'),
   },
   'exhaust-fan': {

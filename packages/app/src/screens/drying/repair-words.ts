@@ -110,8 +110,8 @@ const WORDS: Readonly<Record<RepairKey, RepairWords>> = {
   'circulating-fan': {
     title: ['Circulating fan', 'Ventilador de circulación'],
     does: [
-      'Air of the far corners reaches the dehumidifier better: half of what it lacked of well-mixed air is made up, an assumption until the air on the plan is worked out.',
-      'El aire de los rincones llega mejor al deshumidificador: se repone la mitad de lo que faltaba de mezcla, una suposición hasta que se calcule el aire en el plano.',
+      'Air of the far corners reaches the dehumidifier better: half of what it lacked of well-mixed air is made up, an assumption; the air on the plan tells it for a fan at its place.',
+      'El aire de los rincones llega mejor al deshumidificador: se repone la mitad de lo que faltaba de mezcla, una suposición; el aire en el plano lo dice para un ventilador en su lugar.',
     ],
   },
   'soil-gas-exhaust': {

@@ -6,12 +6,21 @@ import type { JobView, OpenJob } from '../../jobs/open-job.ts';
 import { DataTable } from '../../parts/chart/data-table.tsx';
 import { Pick } from '../../parts/field.tsx';
 import { typeset } from '../../parts/measure.ts';
+import '../../parts/results.css';
 import { Notice } from '../../parts/notice.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import { useTexts } from '../../text/texts.ts';
 import type { ComparisonOutcome } from '../../worker/api.ts';
 import { computer } from '../../worker/computer.ts';
 import { earlierTexts } from './earlier-texts.ts';
+
+/** That nobody shows or asks a criterion any more is no change of the space. */
+const TOLD: ReadonlySet<Comparison['criteria'][number]['turn']> = new Set([
+  'mended',
+  'broken',
+  'now-met',
+  'now-not-met',
+]);
 
 const MARKS = { holds: 'met', 'is-not': 'not-met', 'not-shown': 'not-shown' } as const;
 
@@ -87,6 +96,11 @@ function Shown({ of }: { readonly of: Comparison }) {
       <p lang="en" role="status">
         {typeset(of.headline)}
       </p>
+      {of.notices.map((n) => (
+        <p key={n.code + n.message} lang="en">
+          {typeset(n.message)}
+        </p>
+      ))}
       {claims.length > 0 && (
         <>
           <h4>{say('claims')}</h4>
@@ -126,32 +140,23 @@ function Shown({ of }: { readonly of: Comparison }) {
           />
         </>
       )}
-      {findings.length > 0 && (
-        <>
-          <h4>{say('findings')}</h4>
-          <ul className="proof-rows">
-            {findings.map((f) => (
-              <li key={`${f.beforeId} ${f.afterId}`}>
-                <strong>
-                  {say(f.turn)}: {f.title}
-                </strong>
-                <span className="soft" lang="en">
-                  {typeset(f.says)}
-                </span>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+      <Sentences
+        title={say('findings')}
+        list={findings.map((f) => ({
+          key: `${f.beforeId} ${f.afterId}`,
+          text: `${say(f.turn)}: ${f.title}. ${f.says}`,
+        }))}
+      />
       <Sentences
         title={say('criteria')}
-        list={criteria.map((c) => ({ key: c.id, text: `${c.title} (${c.id}). ${c.reason}` }))}
+        list={criteria
+          .filter((c) => TOLD.has(c.turn))
+          .map((c) => ({ key: c.id, text: `${c.title} (${c.id}). ${c.reason}` }))}
       />
       <Sentences
         title={say('items')}
         list={items.map((i) => ({ key: `${i.kind} ${i.beforeId} ${i.afterId}`, text: i.says }))}
       />
-      <Sentences title="" list={of.notices.map((n) => ({ key: n.code + n.message, text: n.message }))} />
     </div>
   );
 }
@@ -161,16 +166,19 @@ interface SentencesProps {
   readonly list: readonly { readonly key: string; readonly text: string }[];
 }
 
+/** A long list behind its title and count. */
 function Sentences({ title, list }: SentencesProps) {
   if (list.length === 0) return null;
   return (
-    <>
-      {title !== '' && <h4>{title}</h4>}
+    <details className="fold">
+      <summary>
+        {title} ({list.length})
+      </summary>
       <ul lang="en">
         {list.map(({ key, text }) => (
           <li key={key}>{typeset(text)}</li>
         ))}
       </ul>
-    </>
+    </details>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { OpenJob } from '../../jobs/open-job.ts';
 import { useDraft } from '../../jobs/use-draft.ts';
 import { Field } from '../../parts/field.tsx';
@@ -34,9 +34,13 @@ function HeaderField({ openJob, field, committed }: HeaderFieldProps) {
   const say = useTexts(spaceTexts);
   const { text, type, settle } = useDraft(`${openJob.view.id}/header.${field}`, committed);
   const [problem, setProblem] = useState<string | undefined>();
+  // Enter and leaving the field both keep it: what was handed over and not typed anew is not handed over again.
+  const handedOver = useRef<string | null>(null);
   const commit = async () => {
     const value = text.trim();
     if (value === committed) return settle();
+    if (value === handedOver.current) return;
+    handedOver.current = value;
     const result = await openJob.commit({
       do: 'set',
       kind: 'header',
@@ -52,7 +56,10 @@ function HeaderField({ openJob, field, committed }: HeaderFieldProps) {
     <Field
       label={say(field)}
       value={text}
-      onChange={type}
+      onChange={(typed) => {
+        handedOver.current = null;
+        type(typed);
+      }}
       onDone={() => void commit()}
       onLeave={() => void commit()}
       problem={problem}
