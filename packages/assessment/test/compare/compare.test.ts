@@ -198,7 +198,9 @@ describe('what was claimed', () => {
     pier.wrapHeightM = 0.05;
     const again = compareSurveys(before, survey(torn)).claims.find((c) => c.id === 'ac-piers');
     expect(again).toMatchObject({ state: 'is-not' });
-    expect(again?.says).toMatch(/^Claimed of the \d+ things that it names, and of no others, and it is not so: /);
+    expect(again?.says).toMatch(
+      /^Claimed of the \d+ things that it names, and of no others, and it is not so: /,
+    );
   });
 
   test('and is shown by nothing', () => {
