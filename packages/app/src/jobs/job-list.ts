@@ -15,7 +15,13 @@ export interface JobListView {
 }
 
 export type Imported =
-  | { readonly ok: true; readonly id: string; readonly missingBlobs: number }
+  | {
+      readonly ok: true;
+      readonly id: string;
+      readonly missingBlobs: number;
+      /** Parts that are shown with an older value or not at all, and entries of a frozen state that are not there. */
+      readonly warnings: readonly RecordIssue[];
+    }
   | { readonly ok: false; readonly issues: readonly RecordIssue[] };
 
 /** Time for everything else between two pictures that are drawn. */
@@ -95,7 +101,12 @@ export class JobList {
     const old = new JobLog(jobId, await this.#storage.entries(jobId));
     const { job } = old.fold();
     if (job === null) return this.create(title);
-    const copy: Job = { ...job, id: randomName(16), header: { ...job.header, title: title.slice(0, 200) } };
+    const copy: Job = {
+      ...job,
+      id: randomName(16),
+      header: { ...job.header, title: title.slice(0, 200) },
+      frozen: [],
+    };
     const entries = entriesOfJob(copy, this.#authors());
     await this.#keep(new JobLog(copy.id), entries);
     await this.#storage.shareBlobs(jobId, copy.id);
@@ -127,7 +138,7 @@ export class JobList {
     const { JobLog } = await parts();
     const read = readArchive(bytes);
     if (!read.ok) return read;
-    const { log, blobs, missingBlobs, job } = read.archive;
+    const { log, blobs, missingBlobs, job, warnings } = read.archive;
     const mediaTypes = new Map(
       [...job.media.photos, ...job.media.clips, ...job.media.audio].map((m) => [m.sha256, m.mediaType]),
     );
@@ -139,7 +150,7 @@ export class JobList {
     const fresh = log.entries().filter((entry) => here.add(entry) !== 'known');
     await this.#keep(new JobLog(log.jobId, here.entries()), fresh);
     await this.restore(log.jobId);
-    return { ok: true, id: log.jobId, missingBlobs: missingBlobs.length };
+    return { ok: true, id: log.jobId, missingBlobs: missingBlobs.length, warnings };
   }
 
   /**
@@ -148,12 +159,12 @@ export class JobList {
    * @throws StorageError when it cannot be read
    */
   async exportArchive(jobId: string, unsaved: readonly Entry[] = []): Promise<Uint8Array<ArrayBuffer>> {
-    const { writeArchive } = await import('./archive.ts');
+    const { blobsOfJob, writeArchive } = await import('./archive.ts');
     const { JobLog } = await parts();
     const log = new JobLog(jobId, [...(await this.#storage.entries(jobId)), ...unsaved]);
-    const media = log.fold().job?.media;
+    const { job } = log.fold();
     const blobs = new Map<string, Uint8Array>();
-    for (const { sha256 } of media === undefined ? [] : [...media.photos, ...media.clips, ...media.audio]) {
+    for (const sha256 of job === null ? [] : blobsOfJob(job)) {
       const blob = await this.#storage.blob(sha256);
       if (blob !== undefined) blobs.set(sha256, new Uint8Array(await blob.arrayBuffer()));
     }

@@ -38,7 +38,7 @@ it('draws the pictures of the demo jobs, so that an archive of one lacks none', 
   const file = await jobs.list.exportArchive(id);
   await jobs.list.remove(id);
   await jobs.list.empty();
-  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0 });
+  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0, warnings: [] });
   const photos = (await jobs.open(id))?.view.job?.media.photos ?? [];
   expect(photos.length).toBe(32);
   for (const { sha256, bytes } of photos) expect((await storage.blob(sha256))?.size).toBe(bytes);
@@ -93,7 +93,7 @@ it('gives a job back from its archive file, with its photos, after it was delete
   expect(await storage.entries(id)).toEqual([]);
   expect(await storage.blob(sha256)).toBeUndefined();
 
-  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0 });
+  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0, warnings: [] });
   expect((await storage.entries(id)).map((entry) => entry.id).sort()).toEqual(
     entries.map((entry) => entry.id).sort(),
   );
@@ -133,7 +133,7 @@ it('gives a job without walls back from its archive file, and takes the walls la
   const file = await jobs.list.exportArchive(id);
   await jobs.list.remove(id);
   await jobs.list.empty();
-  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0 });
+  expect(await jobs.list.importArchive(file)).toEqual({ ok: true, id, missingBlobs: 0, warnings: [] });
   const again = await jobs.open(id);
   expect(again?.view.job?.readings.air).toMatchObject([{ id: 'air1', relativeHumidity: 0.8 }]);
   const corners = [0, 1, 2].map((i) => ({ id: `c${i}`, at: { xM: i === 1 ? 9 : 0, yM: i === 2 ? 6 : 0 } }));

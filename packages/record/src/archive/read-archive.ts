@@ -1,9 +1,12 @@
 import { strFromU8, strToU8 } from 'fflate';
+import { checkSeal } from '../freeze/log-version.ts';
+import { readSeal } from '../freeze/seal-file.ts';
 import { ENOUGH_ISSUES, firstIssues, issuesOf, type RecordIssue, shown } from '../issues.ts';
 import type { Entry } from '../log/entry.ts';
 import { JobLog } from '../log/job-log.ts';
 import { readEntry } from '../log/read-entries.ts';
 import type { Job } from '../schema/job.ts';
+import { blobsOfJob } from './blobs-of-job.ts';
 import { ARCHIVE_VERSION, BLOB_FOLDER, ENTRIES_NAME, MANIFEST_NAME, Manifest } from './manifest.ts';
 import { sha256Hex } from './sha256.ts';
 import { type ArchiveLimits, DEFAULT_LIMITS, unpack } from './unpack.ts';
@@ -11,11 +14,11 @@ import { type ArchiveLimits, DEFAULT_LIMITS, unpack } from './unpack.ts';
 export interface OpenedArchive {
   readonly log: JobLog;
   readonly job: Job;
-  /** Pictures and sound by their hash; the bytes are views into those of the archive. */
+  /** Pictures, sound and lists of frozen states by their hash; the bytes are views into those of the archive. */
   readonly blobs: ReadonlyMap<string, Uint8Array>;
   /** Parts of the log that the job shows with an older value or not at all. */
   readonly warnings: readonly RecordIssue[];
-  /** Hashes of pictures and sound that the job names and the archive does not hold. */
+  /** Hashes of files that the job names and the archive does not hold. */
   readonly missingBlobs: readonly string[];
 }
 
@@ -104,9 +107,23 @@ function readLines(text: string): { entries: Entry[] } | Faults {
   return issues.length > 0 ? { issues: firstIssues(issues) } : { entries };
 }
 
-function blobsNamedBy(job: Job): string[] {
-  const { photos, clips, audio } = job.media;
-  return [...new Set([...photos, ...clips, ...audio].map((m) => m.sha256))].sort();
+/**
+ * Holds each frozen state against the entries. Content that is not what was frozen is tampering; an entry that is not there
+ * may not have come yet from another device.
+ */
+function holdFrozen(log: JobLog, { frozen }: Job, blobs: Files) {
+  const altered: RecordIssue[] = [];
+  const missing: RecordIssue[] = [];
+  for (const state of frozen) {
+    const file = blobs.get(state.sealSha256);
+    if (file === undefined) continue;
+    const read = readSeal(file, state);
+    const check = read.ok ? checkSeal(read.seal, log) : { issues: read.issues, altered: 1 };
+    const on = check.altered > 0 ? altered : missing;
+    for (const { path, ...issue } of check.issues)
+      on.push({ path: `${path}, frozen ${state.when}`, ...issue });
+  }
+  return { altered, missing };
 }
 
 function open(bytes: Uint8Array, limits: ArchiveLimits): { archive: OpenedArchive } | Faults {
@@ -131,8 +148,10 @@ function open(bytes: Uint8Array, limits: ArchiveLimits): { archive: OpenedArchiv
   const { job, issues } = log.fold();
   if (job === null) return { issues };
   const blobs = new Map(manifest.blobs.map((hash) => [hash, files.get(BLOB_FOLDER + hash) as Uint8Array]));
-  const missingBlobs = blobsNamedBy(job).filter((hash) => !blobs.has(hash));
-  return { archive: { log, job, blobs, warnings: issues, missingBlobs } };
+  const held = holdFrozen(log, job, blobs);
+  if (held.altered.length > 0) return { issues: firstIssues(held.altered) };
+  const missingBlobs = blobsOfJob(job).filter((hash) => !blobs.has(hash));
+  return { archive: { log, job, blobs, warnings: [...issues, ...held.missing], missingBlobs } };
 }
 
 /**

@@ -44,7 +44,9 @@ export function sealLog(log: JobLog): LogVersion {
 export interface SealCheck {
   /** Entries that are not as they were sealed, or not there, each by its stamp. Empty where all are. */
   readonly issues: readonly RecordIssue[];
-  /** Entries that came later. That is no fault: a log goes on. */
+  /** How many faults are more than an entry that is not there: content that is not what was sealed. */
+  readonly altered: number;
+  /** Entries that came later, those left out that only freeze. That is no fault: a log goes on. */
   readonly later: number;
 }
 
@@ -69,11 +71,13 @@ export function checkSeal(seal: LogVersion, log: JobLog): SealCheck {
     if (known === undefined) here.set(id, new Set([sha256]));
     else known.add(sha256);
   }
+  let missing = 0;
   const sealed = new Map<string, number>();
   for (const { id, sha256 } of seal.entries) {
     sealed.set(id, (sealed.get(id) ?? 0) + 1);
     const found = here.get(id);
     if (found === undefined) {
+      missing += 1;
       issues.push({ path: `entry ${id}`, found: 'nothing', expected: `the entry with SHA-256 ${sha256}` });
     } else if (!found.has(sha256)) {
       const [other] = found;
@@ -84,5 +88,9 @@ export function checkSeal(seal: LogVersion, log: JobLog): SealCheck {
       });
     }
   }
-  return { issues: firstIssues(issues), later: entries.filter((e) => !sealed.has(e.id)).length };
+  return {
+    issues: firstIssues(issues),
+    altered: issues.length - missing,
+    later: entries.filter((e) => !sealed.has(e.id) && e.kind !== 'frozen').length,
+  };
 }

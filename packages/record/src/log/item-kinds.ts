@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import { FrozenState } from '../schema/frozen.ts';
 import { Header, House } from '../schema/house.ts';
 import { AudioNote, Clip, Finding, Photo } from '../schema/media.ts';
 import * as plan from '../schema/plan.ts';
@@ -63,4 +64,5 @@ export const ITEM_KINDS: Readonly<Record<string, ItemKind>> = {
   'build-step': list(works.BuildStep, 'build'),
   acceptance: list(works.AcceptanceItem, 'acceptance'),
   watch: list(works.WatchEvent, 'watch'),
+  frozen: list(FrozenState, 'frozen'),
 };

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { FrozenState } from './frozen.ts';
 import { Header, House } from './house.ts';
 import { Finding, Media } from './media.ts';
 import { Plan } from './plan.ts';
@@ -25,6 +26,7 @@ export const Job = z.strictObject({
   build: z.array(BuildStep).default([]),
   acceptance: z.array(AcceptanceItem).default([]),
   watch: z.array(WatchEvent).default([]),
+  frozen: z.array(FrozenState).default([]),
 });
 export type Job = z.infer<typeof Job>;
 /** A job as written in a file: what has a default may be left out. */

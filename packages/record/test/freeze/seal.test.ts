@@ -93,16 +93,16 @@ describe('a sealed log', () => {
   });
 
   test('holds as long as every entry is there, however the log went on', () => {
-    expect(checkSeal(seal, log)).toEqual({ issues: [], later: 0 });
+    expect(checkSeal(seal, log)).toEqual({ issues: [], altered: 0, later: 0 });
     const on = new JobLog('small', log.entries());
     const change = { do: 'set', kind: 'pier', item: 'pier2', field: 'widthM', value: 0.5 } as const;
     on.add(written(on, change, START_MS + 5000));
-    expect(checkSeal(seal, on)).toEqual({ issues: [], later: 1 });
+    expect(checkSeal(seal, on)).toEqual({ issues: [], altered: 0, later: 1 });
   });
 
   test('survives an archive', () => {
     const archive = opened(writeArchive(log, new Map([[PHOTO.sha256, PICTURE]])));
-    expect(checkSeal(seal, archive.log)).toEqual({ issues: [], later: 0 });
+    expect(checkSeal(seal, archive.log)).toEqual({ issues: [], altered: 0, later: 0 });
   });
 
   test('tells another job', () => {

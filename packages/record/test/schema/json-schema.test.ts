@@ -31,6 +31,7 @@ const UNITLESS: Readonly<Record<string, string>> = {
   version: 'a count',
   yearBuilt: 'a year',
   stories: 'a count',
+  entryCount: 'a count',
   severity: 'a class, 0 to 4',
   indoorRelativeHumidity: 'a fraction',
   relativeHumidity: 'a fraction',

@@ -1,6 +1,7 @@
 import type { RecordIssue } from '@undercroft/record';
 import { useRef, useState } from 'react';
 import { useJobs } from '../../jobs/hooks.ts';
+import type { Imported } from '../../jobs/job-list.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { go } from '../../shell/route.ts';
@@ -16,17 +17,16 @@ export function ImportFile({ attempt }: { readonly attempt: Attempt }) {
   const say = useTexts(jobsTexts);
   const jobs = useJobs();
   const input = useRef<HTMLInputElement>(null);
-  const [issues, setIssues] = useState<readonly RecordIssue[]>([]);
-  const [missing, setMissing] = useState(0);
+  const [read, setRead] = useState<Imported | null>(null);
   const take = (file: File) =>
     attempt(async () => {
-      const read = await jobs.list.importArchive(new Uint8Array(await file.arrayBuffer()));
-      setIssues(read.ok ? [] : read.issues);
-      setMissing(read.ok ? read.missingBlobs : 0);
-      if (!read.ok) return;
+      const imported = await jobs.list.importArchive(new Uint8Array(await file.arrayBuffer()));
+      setRead(imported);
+      if (!imported.ok) return;
       // The job may be open here already.
       await jobs.refresh();
-      if (read.missingBlobs === 0) go({ screen: 'job', id: read.id, question: 'space' });
+      const { id, missingBlobs, warnings } = imported;
+      if (missingBlobs === 0 && warnings.length === 0) go({ screen: 'job', id, question: 'space' });
     });
   return (
     <>
@@ -42,16 +42,30 @@ export function ImportFile({ attempt }: { readonly attempt: Attempt }) {
         }}
       />
       <Button onPress={() => input.current?.click()}>{say('import')}</Button>
-      {missing > 0 && <Notice kind="plain">{say('importMissing', { count: missing })}</Notice>}
-      {issues.length > 0 && (
+      {read?.ok === true && read.missingBlobs > 0 && (
+        <Notice kind="plain">{say('importMissing', { count: read.missingBlobs })}</Notice>
+      )}
+      {read?.ok === true && read.warnings.length > 0 && (
+        <Notice kind="plain" title={say('importNoted')}>
+          <Faults issues={read.warnings} />
+        </Notice>
+      )}
+      {read?.ok === false && (
         <Notice kind="wrong" title={say('importWrong')}>
-          <ul>
-            {issues.slice(0, SHOWN_FAULTS).map(({ path, found, expected }) => (
-              <li key={`${path} ${found}`}>{say('importFault', { path, found, expected })}</li>
-            ))}
-          </ul>
+          <Faults issues={read.issues} />
         </Notice>
       )}
     </>
+  );
+}
+
+function Faults({ issues }: { readonly issues: readonly RecordIssue[] }) {
+  const say = useTexts(jobsTexts);
+  return (
+    <ul>
+      {issues.slice(0, SHOWN_FAULTS).map(({ path, found, expected }) => (
+        <li key={`${path} ${found}`}>{say('importFault', { path, found, expected })}</li>
+      ))}
+    </ul>
   );
 }

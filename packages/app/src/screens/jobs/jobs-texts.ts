@@ -27,6 +27,7 @@ export const jobsTexts = texts(
     empty: 'Delete all of these for good',
     emptySure: 'They cannot be brought back. Delete them?',
     import: 'Import file',
+    importNoted: 'The job was taken in. What is not as it should be in the file:',
     importWrong: 'This file was not taken in. Nothing was changed.',
     importFault: '{path}: found {found}, expected {expected}',
     importMissing: {
@@ -69,6 +70,7 @@ export const jobsTexts = texts(
     empty: 'Borrar todos estos para siempre',
     emptySure: 'No se podrán recuperar. ¿Borrarlos?',
     import: 'Importar archivo',
+    importNoted: 'El trabajo se tomó. Lo que no está como debe en el archivo:',
     importWrong: 'No se tomó este archivo. Nada cambió.',
     importFault: '{path}: se encontró {found}, se esperaba {expected}',
     importMissing: {

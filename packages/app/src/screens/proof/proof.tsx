@@ -47,7 +47,7 @@ export function Center(props: QuestionProps) {
 }
 
 /** Is it done, and who has seen it: what the pictures show, what they do not, and what is claimed without them. */
-export function Answer({ view, result }: QuestionProps) {
+export function Answer({ openJob, view, result }: QuestionProps) {
   const say = useTexts(proofTexts);
   const common = useTexts(commonTexts);
   const { job } = view;
@@ -70,7 +70,7 @@ export function Answer({ view, result }: QuestionProps) {
       <Piers coverage={coverage} />
       <TwoPictures photos={job.media.photos} />
       <EarlierSurvey view={view} />
-      <FrozenStates view={view} />
+      <FrozenStates openJob={openJob} view={view} />
     </div>
   );
 }
