@@ -1,6 +1,7 @@
 import { type Assessment, type AssessOptions, assess } from '@undercroft/assessment';
 import { type Season, seasonAsked } from './assess-options.ts';
 import type { Given, Io } from './command.ts';
+import { type FrozenJob, frozenJob } from './frozen-state.ts';
 import { blamingJob } from './job-faults.ts';
 import { type LoadedJob, loadWithPictures } from './load-job.ts';
 import { loadWeather } from './load-weather.ts';
@@ -16,10 +17,14 @@ export async function assessJob(
   io: Io,
   usual: Season,
   more: Pick<AssessOptions, 'season' | 'coverage' | 'distribution'> = {},
-): Promise<LoadedJob & { readonly assessment: Assessment }> {
+): Promise<LoadedJob & Partial<FrozenJob> & { readonly assessment: Assessment }> {
   const { words, options } = given;
   const season = seasonAsked(options.season, usual);
-  const { job, pictures } = await loadWithPictures(words, io);
+  const loaded = await loadWithPictures(words, io);
+  const asked = options.frozen;
+  const from: LoadedJob & Partial<FrozenJob> =
+    typeof asked === 'string' ? frozenJob(words[0], loaded, asked) : loaded;
+  const { job } = from;
   if (options.weather !== undefined) io.progress('Reading the weather ...');
   const weather =
     typeof options.weather === 'string' ? await loadWeather(options.weather, io.cwd) : undefined;
@@ -27,8 +32,7 @@ export async function assessJob(
   const progress = (done: number, total: number) =>
     io.progress(`Running the year by the hour: ${done} of ${total} years`);
   return {
-    job,
-    pictures,
+    ...from,
     assessment: blamingJob(words[0], () => assess(job, weather, { season, progress, ...more })),
   };
 }

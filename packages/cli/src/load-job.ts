@@ -1,4 +1,12 @@
-import { DEMO_JOBS, demoPictures, type Job, readArchive, readJob, readJobText } from '@undercroft/record';
+import {
+  DEMO_JOBS,
+  demoPictures,
+  type Job,
+  type JobLog,
+  readArchive,
+  readJob,
+  readJobText,
+} from '@undercroft/record';
 import type { Io } from './command.ts';
 import { readInput, standsAt } from './files.ts';
 import { inputError, UsageError } from './usage-error.ts';
@@ -13,6 +21,8 @@ export const JOB_IS =
 /** A job with the pictures that came with it, by their SHA-256: none from a job file, all that an archive holds. */
 export interface LoadedJob {
   readonly job: Job;
+  /** The entries of an archive; absent where a job comes without any. */
+  readonly log?: JobLog;
   /** Those of a demo job are drawn when they are asked for. */
   readonly pictures: () => ReadonlyMap<string, Uint8Array>;
 }
@@ -24,9 +34,12 @@ function archived(name: string, bytes: Uint8Array, io: Io): LoadedJob {
   if (!opened.ok) throw inputError(name, opened.issues);
   for (const w of opened.archive.warnings) io.warn(`${w.path}: found ${w.found}; expected ${w.expected}`);
   const missing = opened.archive.missingBlobs.length;
-  if (missing > 0) io.warn(`${missing} pictures or sound notes named by the job are not in the archive.`);
-  const { job, blobs } = opened.archive;
-  return { job, pictures: () => blobs };
+  if (missing > 0)
+    io.warn(
+      `${missing} files named by the job (pictures, sound, lists of frozen states) are not in the archive.`,
+    );
+  const { job, log, blobs } = opened.archive;
+  return { job, log, pictures: () => blobs };
 }
 
 /**

@@ -86,7 +86,9 @@ describe('check', () => {
     writeFileSync(join(folder, 'job.zip'), archiveOf(withPhoto));
     const { code, err } = await command(['check', 'job.zip'], folder);
     expect(code).toBe(0);
-    expect(err).toContain('1 pictures or sound notes named by the job are not in the archive.');
+    expect(err).toContain(
+      '1 files named by the job (pictures, sound, lists of frozen states) are not in the archive.',
+    );
   });
 
   test('a pier outside the walls is named', async () => {

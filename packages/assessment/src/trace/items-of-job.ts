@@ -37,6 +37,7 @@ function listsOf({ plan, readings, media, design, ...job }: Job): readonly (read
     ['build-step', job.build],
     ['acceptance', job.acceptance],
     ['watch', job.watch],
+    ['frozen', job.frozen],
   ];
 }
 

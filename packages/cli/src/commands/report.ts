@@ -18,6 +18,11 @@ export const reportCommand: Command = {
   options: {
     out: { type: 'string', value: 'FILE', help: 'File to write, ending in .pdf or .html.' },
     ...assessOptions('cases'),
+    frozen: {
+      type: 'string',
+      value: 'WHICH',
+      help: 'Report a frozen state and nothing that came later: "last", or its number as undercroft check lists it.',
+    },
     route: {
       type: 'string',
       value: 'WHAT',
@@ -34,13 +39,19 @@ export const reportCommand: Command = {
       throw new UsageError(`--out ${out} must end in .pdf or .html.`);
     }
     const route = routeAsked(given.options.route);
-    const { job, assessment, pictures } = await assessJob(given, io, 'cases', searchedAir(given));
+    const { job, assessment, pictures, log, frozen } = await assessJob(
+      given,
+      io,
+      'cases',
+      searchedAir(given),
+    );
     const crawl =
       route === undefined
         ? {}
         : { crawl: blamingJob(given.words[0], () => crawlPlanOf(job, assessment, { what: route })) };
     io.progress('Writing the report ...');
-    const extras = { pictures: pictures(), ...crawl };
+    const record = log === undefined ? {} : { record: { log, ...(frozen === undefined ? {} : { frozen }) } };
+    const extras = { pictures: pictures(), ...crawl, ...record };
     const { renderHtml, renderPdf } = await import('../render-report.ts');
     const content = pdf
       ? await renderPdf(job, assessment, extras)

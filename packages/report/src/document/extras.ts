@@ -1,4 +1,5 @@
 import type { CrawlPlanShown } from '@undercroft/assessment';
+import type { FrozenState, JobLog } from '@undercroft/record';
 
 /** What a report may hold beside what the assessment says. */
 export interface ReportExtras {
@@ -6,4 +7,6 @@ export interface ReportExtras {
   readonly pictures?: ReadonlyMap<string, Uint8Array>;
   /** A crawl to be printed as a sheet to take along. */
   readonly crawl?: CrawlPlanShown;
+  /** The log that the job was folded from, and the frozen state that it is, so that rows can name their entries. */
+  readonly record?: { readonly log: JobLog; readonly frozen?: FrozenState };
 }

@@ -2,6 +2,7 @@ import { crawlPlanOf, type Trace, traceOf } from '@undercroft/assessment';
 import { entriesBehind, entriesOfJob, JobLog } from '@undercroft/record';
 import { describe, expect, test } from 'vitest';
 import { type Block, type Cell, type Rich, textOf } from '../../src/document/blocks.ts';
+import type { ReportExtras } from '../../src/document/extras.ts';
 import { reportDocument } from '../../src/document/report.ts';
 import { type Assessed, assessed, bareJob, DEMO_NAMES, demo } from '../jobs.ts';
 
@@ -41,9 +42,8 @@ function textsOf(block: Block): { text: string; from?: string | undefined }[] {
 }
 
 /** Everything in a report that holds a figure. */
-function toldBy({ job, assessment }: Assessed, crawl: boolean): Told[] {
-  const extras = crawl ? { crawl: crawlPlanOf(job, assessment) } : {};
-  return reportDocument(job, assessment, extras).sections.flatMap((section) =>
+function toldBy({ job, assessment }: Assessed, more: ReportExtras = {}): Told[] {
+  return reportDocument(job, assessment, more).sections.flatMap((section) =>
     section.blocks.flatMap((block) =>
       textsOf(block)
         .filter(({ text }) => /\d/.test(text))
@@ -68,7 +68,7 @@ describe.each(DEMO_NAMES)('every figure in the report of %s', (name) => {
       deviceTime: '2030-03-17T17:46:40+00:00',
     }),
   );
-  const told = toldBy(whole, true);
+  const told = toldBy(whole, { crawl: crawlPlanOf(job, assessment), record: { log } });
   const traced = new Map<string, Trace>();
   const trace = (from: string): Trace => {
     const known = traced.get(from) ?? traceOf(job, assessment, from);
@@ -93,6 +93,32 @@ describe.each(DEMO_NAMES)('every figure in the report of %s', (name) => {
         expect(stamps.length, `${from}: ${item.kind} ${item.id}`).toBeGreaterThan(0);
         for (const stamp of stamps) expect(log.entries().some((e) => e.id === stamp)).toBe(true);
       }
+    }
+  });
+
+  test('of a reading, a picture or a finding names the entries it rests on, and each of these stands in the list', () => {
+    const number = new Map(log.entries().map((e, i) => [e.id, i + 1]));
+    const listed = told.filter((t) => t.where === 'entries, table');
+    const evidence = [
+      ...job.findings.map(({ id }) => ({ kind: 'finding', id })),
+      ...[...job.media.photos, ...job.media.clips].map(({ id }) => ({ kind: 'photo', id })),
+      ...assessment.readings.map(({ kind, id }) => ({ kind, id })),
+    ];
+    expect(evidence.length).toBeGreaterThan(10);
+    for (const item of evidence) {
+      const stamps = entriesBehind(log, item);
+      const rows = listed.filter((t) => t.from === `job/${item.kind}/${item.id}`);
+      expect(rows.map((r) => r.text.split(' | ')[2])).toEqual(stamps);
+    }
+    for (const { id, kind } of assessment.readings) {
+      const row = told.find((t) => t.from === `readings/${id}`);
+      for (const stamp of entriesBehind(log, { kind, id }))
+        expect(row?.text).toMatch(new RegExp(`Entr(?:y|ies).*\\b${number.get(stamp)}\\b|Entries .* to `));
+    }
+    for (const { id } of assessment.coverage?.pictures ?? []) {
+      const [stamp = ''] = entriesBehind(log, { kind: 'photo', id });
+      const row = told.find((t) => t.from === `coverage/pictures/${id}`);
+      expect(row?.text).toMatch(new RegExp(`Entry ${number.get(stamp)}$`));
     }
   });
 
@@ -142,7 +168,7 @@ describe.each(DEMO_NAMES)('every figure in the report of %s', (name) => {
 
 test('every figure of a job of which hardly anything is known says where it comes from', () => {
   const bare = assessed(bareJob);
-  for (const { from, text } of toldBy(bare, false))
+  for (const { from, text } of toldBy(bare))
     expect(() => traceOf(bare.job, bare.assessment, from), text).not.toThrow();
 });
 
