@@ -66,6 +66,10 @@ export type {
   CrawlStop,
 } from './coverage/crawl-plan.ts';
 export { crawlPlanOf, crawlPlanWith } from './coverage/crawl-plan.ts';
+export type { PictureView } from './coverage/picture-views.ts';
+export { picturesShowing, pictureViews } from './coverage/picture-views.ts';
+export type { Shot, ShotAdds } from './coverage/shot-adds.ts';
+export { shotAdds } from './coverage/shot-adds.ts';
 export type {
   DefectClaim,
   DefectNotShown,

@@ -25,6 +25,8 @@ interface PlacePickerProps {
   readonly result: AssessmentState;
   readonly value: PickedPlace;
   readonly wantsBearing?: boolean;
+  /** As of `PlanView`. */
+  readonly layers?: 'all' | 'built';
   readonly onChange: (value: PickedPlace) => void;
   /** Layers over the plan, e.g. places that were set before. */
   readonly children?: ReactNode;
@@ -35,7 +37,7 @@ interface PlacePickerProps {
  * without walls says that the place stays open.
  */
 export function PlacePicker(props: PlacePickerProps) {
-  const { view, result, value, wantsBearing = false, onChange, children } = props;
+  const { view, result, value, wantsBearing = false, layers = 'all', onChange, children } = props;
   const say = useTexts(planTexts);
   const length = useLength();
   const [setting, setSetting] = useState<'place' | 'direction'>(
@@ -93,7 +95,15 @@ export function PlacePicker(props: PlacePickerProps) {
         )}
       </p>
       <div className="place-plan">
-        <PlanView view={view} result={result} label={say('placeOf')} onTap={onTap} onKey={onKey} focus={at}>
+        <PlanView
+          view={view}
+          result={result}
+          label={say('placeOf')}
+          layers={layers}
+          onTap={onTap}
+          onKey={onKey}
+          focus={at}
+        >
           {children}
           {at !== undefined && (
             <At point={at}>

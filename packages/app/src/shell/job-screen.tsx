@@ -50,19 +50,25 @@ export default function JobScreen({ id, question, place }: JobScreenProps) {
   );
 }
 
-function Job({ openJob, question, place }: Omit<JobScreenProps, 'id'> & { readonly openJob: OpenJob }) {
-  const view = useJobView(openJob);
-  const result = useAssessment(view, question === 'proof');
-  const isDesk = useIsDesk();
-  const props: QuestionProps = { openJob, view, result, place };
-  const Frame = isDesk ? DeskFrame : PhoneFrame;
+type OpenedProps = Omit<JobScreenProps, 'id'> & { readonly openJob: OpenJob };
+
+function Job(props: OpenedProps) {
   return (
     <Boundary>
       <SheetsOfJob>
-        <Frame {...props} question={question} />
+        <JobInFrame {...props} />
       </SheetsOfJob>
     </Boundary>
   );
+}
+
+function JobInFrame({ openJob, question, place }: OpenedProps) {
+  const view = useJobView(openJob);
+  const { open } = useSheets();
+  const result = useAssessment(view, question === 'proof' || open?.name === 'picture');
+  const props: QuestionProps = { openJob, view, result, place };
+  const Frame = useIsDesk() ? DeskFrame : PhoneFrame;
+  return <Frame {...props} question={question} />;
 }
 
 type FrameProps = QuestionProps & { readonly question: QuestionKey };

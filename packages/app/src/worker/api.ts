@@ -5,9 +5,13 @@ import type {
   DistributionBand,
   DraftReading,
   FallOfSpots,
+  GeometryResult,
   LevelSheet,
   missingOf,
+  PictureView,
   ReadingMeaning,
+  Shot,
+  ShotAdds,
   ValueAgainstCriterion,
   Wanted,
 } from '@undercroft/assessment';
@@ -172,6 +176,10 @@ export interface Compute {
   ): Promise<readonly ValueAgainstCriterion[]>;
   levelSheet(job: Job): Promise<LevelSheet>;
   fall(sheet: LevelSheet, fromId: string, toId: string): Promise<FallOfSpots | null>;
+  /** The floor that each picture shows. */
+  pictureViews(job: Job, geometry: GeometryResult): Promise<readonly PictureView[]>;
+  /** What a picture would add to those that were taken; null where nothing can be said. */
+  shotAdds(job: Job, geometry: GeometryResult, shot: Shot): Promise<ShotAdds | null>;
   missing(job: Job, shown: ShownSoFar): Promise<readonly Wanted[]>;
   calculatorForms(): Promise<readonly CalculatorForm[]>;
   calculate(name: string, inputs: calculators.RawInputs): Promise<calculators.CalculatorRun>;

@@ -6,6 +6,8 @@ import {
   levelSheet,
   meaningOf,
   missingOf,
+  pictureViews,
+  shotAdds,
   valueAgainstCriteria,
 } from '@undercroft/assessment';
 import { EngineError, wood } from '@undercroft/engine';
@@ -14,7 +16,14 @@ import type { Compute } from './api.ts';
 /** What a survey asks while somebody measures. */
 export const survey: Pick<
   Compute,
-  'meaningOf' | 'againstCriteria' | 'levelSheet' | 'fall' | 'missing' | 'compare'
+  | 'meaningOf'
+  | 'againstCriteria'
+  | 'levelSheet'
+  | 'fall'
+  | 'missing'
+  | 'compare'
+  | 'pictureViews'
+  | 'shotAdds'
 > = {
   async meaningOf(job, draft) {
     try {
@@ -47,6 +56,18 @@ export const survey: Pick<
     } catch (error) {
       if (error instanceof JobError || error instanceof EngineError)
         return { ok: false, reason: error.message };
+      throw error;
+    }
+  },
+  async pictureViews(job, geometry) {
+    return pictureViews(job, geometry);
+  },
+  async shotAdds(job, geometry, shot) {
+    try {
+      return shotAdds(job, geometry, shot) ?? null;
+    } catch (error) {
+      // Sizes of the plan that make no sense are told where the plan is drawn.
+      if (error instanceof EngineError) return null;
       throw error;
     }
   },

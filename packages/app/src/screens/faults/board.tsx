@@ -15,7 +15,7 @@ import { boardTexts } from './board-texts.ts';
 import { DefectFacts } from './defect-facts.tsx';
 import { findingTexts } from './finding-texts.ts';
 import { PARTS, partOf } from './parts-of-space.ts';
-import { Prompts } from './prompts.tsx';
+import { Prompts, RightToCure } from './prompts.tsx';
 import { SeverityMark } from './severity-mark.tsx';
 
 /** A finding with the number by which plan and report name it. */
@@ -92,6 +92,7 @@ export function Board({ job, assessment }: BoardProps) {
           setOrder(next);
         }}
       />
+      <RightToCure defects={findings.flatMap(({ defect }) => defect ?? [])} />
       {groups.map(({ key, own }) => (
         <section key={key} aria-label={heading(key)}>
           <h4>{heading(key)}</h4>
@@ -204,6 +205,11 @@ function BoardRow({ one: { finding, number, defect, severity, sha256 }, job, ass
           {sha256 !== undefined && <Thumbnail sha256={sha256} />}
         </span>
       </Button>
+      {photoIds.length > 0 && (
+        <Button look="quiet" onPress={() => show('picture', { finding: finding.id })}>
+          {say('itsPictures', { number })}
+        </Button>
+      )}
       {assessment !== undefined && result !== undefined && (
         <DefectFacts
           jobId={job.id}

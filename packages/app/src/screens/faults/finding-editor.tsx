@@ -18,7 +18,7 @@ import { changesOf, type FindingForm } from './finding-form.ts';
 import { FindingMedia } from './finding-media.tsx';
 import { findingTexts } from './finding-texts.ts';
 import { KINDS_OF_PARTS, partOf } from './parts-of-space.ts';
-import { Prompts } from './prompts.tsx';
+import { Prompts, RightToCure } from './prompts.tsx';
 
 const SEVERITIES = ['4', '3', '2', '1', '0'] as const;
 
@@ -142,6 +142,7 @@ export function FindingEditor({ props, job, draft, onSaved, onRemove }: FindingE
             <p className="soft">{say('seen', { what: defect.seen[language] })}</p>
           </div>
           <Prompts defect={defect} />
+          <RightToCure defects={[defect]} />
         </>
       )}
       <Button wide onPress={() => change({ view: 'place' })}>

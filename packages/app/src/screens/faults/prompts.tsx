@@ -6,10 +6,10 @@ import { findingTexts } from './finding-texts.ts';
 /** Subjects in which somebody may have built before. */
 const BUILT: readonly criteria.DefectSubject[] = ['liner', 'sump-and-drain', 'dry-air', 'insulation'];
 
-/** What to think of with a defect: the standing caution, whose work it is, and whose right to mend it comes first. */
+/** What to think of with a defect: the standing caution, and whose work it is. */
 export function Prompts({ defect }: { readonly defect: criteria.Defect }) {
   const say = useTexts(findingTexts);
-  const { caution: id, licensedTrade, subject } = defect;
+  const { caution: id, licensedTrade } = defect;
   const caution = id === undefined ? undefined : criteria.cautions.find((one) => one.id === id);
   return (
     <>
@@ -19,12 +19,18 @@ export function Prompts({ defect }: { readonly defect: criteria.Defect }) {
         </Notice>
       )}
       {licensedTrade !== undefined && <p>{say('licensedPrompt', { trade: say(licensedTrade) })}</p>}
-      {BUILT.includes(subject) && (
-        <details>
-          <summary className="summary-link">{say('cureTitle')}</summary>
-          <p>{say('curePrompt')}</p>
-        </details>
-      )}
     </>
+  );
+}
+
+/** Whose right to mend comes first, where one of these defects lies in something that somebody built before. */
+export function RightToCure({ defects }: { readonly defects: readonly criteria.Defect[] }) {
+  const say = useTexts(findingTexts);
+  if (!defects.some(({ subject }) => BUILT.includes(subject))) return null;
+  return (
+    <details>
+      <summary className="summary-link">{say('cureTitle')}</summary>
+      <p>{say('curePrompt')}</p>
+    </details>
   );
 }

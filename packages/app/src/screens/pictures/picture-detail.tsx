@@ -11,6 +11,7 @@ import { useSettings } from '../../settings/settings.ts';
 import type { QuestionProps } from '../../shell/question.ts';
 import { LOCALES, shownTime, useTexts } from '../../text/texts.ts';
 import { ClipMarks } from './clip-marks.tsx';
+import { DetailPlan } from './detail-plan.tsx';
 import type { MediaItem } from './media-of-job.ts';
 import { picturesTexts } from './pictures-texts.ts';
 import { useKeptFile } from './thumbnails.ts';
@@ -18,11 +19,13 @@ import { useKeptFile } from './thumbnails.ts';
 interface PictureDetailProps {
   readonly props: QuestionProps;
   readonly item: MediaItem;
+  /** Opens another picture. */
+  readonly onShow: (id: string) => void;
   readonly onRemoved: () => void;
 }
 
 /** One picture or sound: itself, what is known of it, and what can be set right. */
-export function PictureDetail({ props, item, onRemoved }: PictureDetailProps) {
+export function PictureDetail({ props, item, onShow, onRemoved }: PictureDetailProps) {
   const say = useTexts(picturesTexts);
   const placeWords = usePlaceWords();
   const { language } = useSettings();
@@ -74,6 +77,7 @@ export function PictureDetail({ props, item, onRemoved }: PictureDetailProps) {
           <audio controls src={url} aria-label={name} />
         )
       )}
+      {kind !== 'audio' && <DetailPlan props={props} id={value.id} onShow={onShow} />}
       <Caption openJob={openJob} item={item} />
       {problem !== null && <Notice kind="wrong">{say('notTaken', { expected: problem })}</Notice>}
       <Button expanded={isPlacing} onPress={() => setPlacing(!isPlacing)}>

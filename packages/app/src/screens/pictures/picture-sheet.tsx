@@ -1,5 +1,5 @@
 import { units } from '@undercroft/engine';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { FormDraft } from '../../jobs/use-form-draft.ts';
 import { Button } from '../../parts/button.tsx';
 import { Choice, Field, Pick } from '../../parts/field.tsx';
@@ -8,7 +8,7 @@ import { usePlaceWords } from '../../parts/place/place-step.tsx';
 import { PlacePicker } from '../../plan/place-picker.tsx';
 import { useSettings } from '../../settings/settings.ts';
 import type { QuestionProps } from '../../shell/question.ts';
-import { ToolSheet } from '../../shell/tool-sheet.tsx';
+import { ToolSheet, useSheets } from '../../shell/tool-sheet.tsx';
 import { useTexts } from '../../text/texts.ts';
 import { CaptureButtons } from './capture-buttons.tsx';
 import { Gallery } from './gallery.tsx';
@@ -17,7 +17,10 @@ import { findMedia, type MediaItem } from './media-of-job.ts';
 import type { Pending } from './pending.ts';
 import { PictureDetail } from './picture-detail.tsx';
 import { beforeOf, type PictureForm, usePictureForm } from './picture-form.ts';
+import { StationsOnPlan, UnseenOnPlan, ViewOnPlan } from './picture-layer.tsx';
 import { picturesTexts } from './pictures-texts.ts';
+import { ShotWords, shotOf } from './shot-words.tsx';
+import { useShotAdds } from './use-picture-views.ts';
 import '../../parts/form.css';
 import '../../parts/results.css';
 import './pictures.css';
@@ -38,6 +41,12 @@ export default function PictureSheet({ props, lost, isRescued, onLostSettled }: 
   const [removed, setRemoved] = useState<MediaItem | null>(null);
   const { job } = props.view;
   const { form, change } = draft;
+  const { open } = useSheets();
+  const finding = open?.name === 'picture' ? open.wish.finding : undefined;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each wish counts once
+  useEffect(() => {
+    if (finding !== undefined) change({ view: 'gallery', shown: '' });
+  }, [finding]);
   const shown = job === null || form.shown === '' ? undefined : findMedia(job, form.shown);
   const back =
     shown !== undefined
@@ -71,6 +80,7 @@ export default function PictureSheet({ props, lost, isRescued, onLostSettled }: 
           <PictureDetail
             key={shown.value.id}
             props={props}
+            onShow={(id) => change({ shown: id })}
             item={shown}
             onRemoved={() => {
               setRemoved(shown);
@@ -93,7 +103,15 @@ export default function PictureSheet({ props, lost, isRescued, onLostSettled }: 
             {form.view === 'take' ? (
               <Take props={props} draft={draft} lost={lost} onLostSettled={onLostSettled} />
             ) : (
-              job !== null && <Gallery job={job} onOpen={(id) => change({ shown: id })} />
+              job !== null && (
+                <Gallery
+                  key={finding}
+                  props={props}
+                  job={job}
+                  finding={finding}
+                  onOpen={(id) => change({ shown: id })}
+                />
+              )
             )}
           </>
         )}
@@ -107,15 +125,21 @@ interface PartProps {
   readonly draft: FormDraft<PictureForm>;
 }
 
+/** No picture is meant more than another. */
+const NOBODY: ReadonlySet<string> = new Set();
+
 function PlaceOfPicture({ props, draft: { form, change } }: PartProps) {
   const say = useTexts(picturesTexts);
   const { at, ...rest } = form.place;
+  const adds = useShotAdds(props, shotOf(form));
+  const coverage = props.result.assessment?.coverage;
   return (
     <div className="place-step">
       <PlacePicker
         view={props.view}
         result={props.result}
         wantsBearing
+        layers="built"
         value={{
           ...(at === undefined ? {} : { at }),
           ...(form.bearingDeg === null ? {} : { bearingDeg: form.bearingDeg }),
@@ -126,7 +150,13 @@ function PlaceOfPicture({ props, draft: { form, change } }: PartProps) {
             bearingDeg: picked.bearingDeg ?? null,
           })
         }
-      />
+      >
+        {adds !== null && <UnseenOnPlan unseen={adds.unseen} />}
+        {adds !== null && <ViewOnPlan view={adds.view} />}
+        {adds === null && coverage !== undefined && <UnseenOnPlan unseen={coverage.unseen} />}
+        {coverage !== undefined && <StationsOnPlan pictures={coverage.pictures} meant={NOBODY} />}
+      </PlacePicker>
+      <ShotWords adds={adds} />
       <div className="reading-foot">
         <Button look="main" wide onPress={() => change({ view: 'take' })}>
           {say('takePlace')}
@@ -150,6 +180,7 @@ function Take({
   const { units: system } = useSettings();
   const where = placeWords(form.place);
   const looking = form.bearingDeg === null ? [] : [say('looking', { deg: form.bearingDeg })];
+  const adds = useShotAdds(props, shotOf(form));
   return (
     <>
       {lost !== null && (
@@ -163,6 +194,7 @@ function Take({
           <small>{where === null ? say('placeNone') : [where, ...looking].join(', ')}</small>
         </span>
       </Button>
+      <ShotWords adds={adds} />
       <Field
         label={say('caption')}
         hint={say('captionHint')}

@@ -37,17 +37,25 @@ function FilmOrSound({ item }: { readonly item: Exclude<MediaItem, { kind: 'phot
 
 interface PictureTileProps {
   readonly item: MediaItem;
+  /** By which plan and report name it; absent where it has no place. */
+  readonly number: number | undefined;
   readonly onOpen: () => void;
 }
 
 /** One picture or sound among the others; a tap opens it. */
-export function PictureTile({ item, onOpen }: PictureTileProps) {
+export function PictureTile({ item, number, onOpen }: PictureTileProps) {
   const say = useTexts(picturesTexts);
   const { caption, takenAt } = item.value;
   const name = caption ?? say(item.kind);
   return (
-    <Button look="quiet" label={`${say('open', { what: name })}, ${shownTime(takenAt)}`} onPress={onOpen}>
+    <Button look="quiet" onPress={onOpen}>
       <span className="tile">
+        {number !== undefined && (
+          <span className="tile-number figure">
+            <span className="hidden-text">{say('tile')}</span>
+            {number}
+          </span>
+        )}
         {item.kind === 'photo' ? <Thumbnail sha256={item.value.sha256} /> : <FilmOrSound item={item} />}
         <span className="tile-name">{name}</span>
         <span className="soft">{shownTime(takenAt)}</span>

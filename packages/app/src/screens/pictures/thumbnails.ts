@@ -7,6 +7,10 @@ const WIDTH = 320;
 /** So many are kept; the first to come are the first to go. */
 const KEPT = 300;
 
+/** A picture that is not here is looked for again, so often and after so long [ms]. */
+const TRIES = 20;
+const RETRY_MS = 3_000;
+
 const made = new Map<string, Promise<string | null>>();
 let queue: Promise<unknown> = Promise.resolve();
 
@@ -36,6 +40,8 @@ function thumbnail(storage: Storage, sha256: string): Promise<string | null> {
   const making = queue.then(() => shrink(storage, sha256)).catch(() => null);
   queue = making;
   made.set(sha256, making);
+  // What is not here yet may come: a demo picture is still drawn, an archive still taken in.
+  void making.then((url) => url === null && made.get(sha256) === making && made.delete(sha256));
   const [oldest] = made.keys();
   if (made.size > KEPT && oldest !== undefined) {
     const gone = made.get(oldest);
@@ -51,10 +57,18 @@ export function useThumbnail(sha256: string): string | null | undefined {
   const [url, setUrl] = useState<string | null | undefined>(undefined);
   useEffect(() => {
     let wanted = true;
+    let again: ReturnType<typeof setTimeout> | undefined;
+    const look = (tries: number) =>
+      thumbnail(storage, sha256).then((address) => {
+        if (!wanted) return;
+        setUrl(address);
+        if (address === null && tries > 1) again = setTimeout(() => void look(tries - 1), RETRY_MS);
+      });
     setUrl(undefined);
-    thumbnail(storage, sha256).then((address) => wanted && setUrl(address));
+    void look(TRIES);
     return () => {
       wanted = false;
+      clearTimeout(again);
     };
   }, [storage, sha256]);
   return url;

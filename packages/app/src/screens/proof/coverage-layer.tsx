@@ -1,7 +1,7 @@
 import type { CoverageAssessment, CrawlPlanShown } from '@undercroft/assessment';
 import type { Point } from '@undercroft/record';
-import { useId } from 'react';
 import { At, useProjection } from '../../plan/projection.tsx';
+import { UnseenOnPlan } from '../pictures/picture-layer.tsx';
 
 /** View cones reach this far on the drawing at most [px], so that many pictures do not hide the plan. */
 const CONE_PX = 46;
@@ -10,28 +10,9 @@ type Picture = CoverageAssessment['pictures'][number];
 
 /** What no picture shows, over the plan: dark and hatched, so that grey print keeps it; and where pictures were taken. */
 export function CoverageLayer({ coverage }: { readonly coverage: CoverageAssessment }) {
-  const { at } = useProjection();
-  const hatch = useId();
-  const path = (rings: readonly (readonly Point[])[]) =>
-    rings
-      .map((ring) => {
-        const spots = ring.map(at).map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`);
-        return `M${spots.join('L')}Z`;
-      })
-      .join('');
   return (
     <g className="coverage">
-      <defs>
-        <pattern id={hatch} width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <path d="M0 0V8" className="unseen-line" />
-        </pattern>
-      </defs>
-      {coverage.unseen.map((part) => (
-        <g key={`${part.at.xM} ${part.at.yM}`}>
-          <path d={path(part.rings)} className="unseen-floor" fillRule="evenodd" />
-          <path d={path(part.rings)} fill={`url(#${hatch})`} fillRule="evenodd" />
-        </g>
-      ))}
+      <UnseenOnPlan unseen={coverage.unseen} />
       {coverage.pictures.map((picture) => (
         <At key={picture.id} point={picture.at}>
           <Station picture={picture} />

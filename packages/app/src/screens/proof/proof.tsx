@@ -46,6 +46,8 @@ export function Center(props: QuestionProps) {
   );
 }
 
+export { PictureTool as Tools } from '../pictures/picture-tool.tsx';
+
 /** Is it done, and who has seen it: what the pictures show, what they do not, and what is claimed without them. */
 export function Answer({ openJob, view, result }: QuestionProps) {
   const say = useTexts(proofTexts);
