@@ -52,7 +52,9 @@ async function measureFile(path, only) {
 }
 
 if (process.argv[2] === '--file') {
-  process.stdout.write(`\n@@${JSON.stringify(await measureFile(process.argv[3], process.argv[4]))}`);
+  // What a bench has started, such as a server, does not keep its process alive.
+  const rows = await measureFile(process.argv[3], process.argv[4]);
+  process.stdout.write(`\n@@${JSON.stringify(rows)}`, () => process.exit(0));
 } else {
   const json = process.argv.includes('--json');
   const onlyAt = process.argv.indexOf('--only');

@@ -4,6 +4,7 @@ import './look/tokens.css';
 import './look/base.css';
 import { authors, writerName } from './jobs/author.ts';
 import { tabChannel } from './jobs/channel.ts';
+import { demosAside } from './jobs/demos-aside.ts';
 import { JobsContext } from './jobs/hooks.ts';
 import { Jobs } from './jobs/jobs.ts';
 import { Notice } from './parts/notice.tsx';
@@ -25,6 +26,7 @@ async function start(): Promise<void> {
     storage,
     channel: tabChannel('undercroft'),
     authors: authors(await writerName(storage), surveyorName),
+    demos: demosAside,
   });
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void jobs.refresh();
@@ -57,5 +59,5 @@ function refuse(error: unknown): void {
   );
 }
 
-start().catch(refuse);
-startOffline();
+// Keeping the app on the device takes the processor and the network: after the first screen.
+start().catch(refuse).finally(startOffline);

@@ -2,6 +2,8 @@ import type { Entry, Job, JobLog, RecordIssue } from '@undercroft/record';
 import { type JobCard, type Storage, StorageError, type StorageFault } from '../storage/storage.ts';
 import { type Authors, randomName } from './author.ts';
 import type { Channel } from './channel.ts';
+import type { DemoJobs } from './demos.ts';
+import { demosHere } from './demos-here.ts';
 
 export interface JobListView {
   /** False until the list was read once. */
@@ -24,6 +26,14 @@ export type Imported =
     }
   | { readonly ok: false; readonly issues: readonly RecordIssue[] };
 
+/** What a list of jobs is made of. */
+export interface JobListParts {
+  readonly storage: Storage;
+  readonly channel: Channel;
+  readonly authors: Authors;
+  readonly demos?: DemoJobs;
+}
+
 /** Time for everything else between two pictures that are drawn. */
 const BETWEEN_PICTURES_MS = 20;
 
@@ -35,13 +45,15 @@ export class JobList {
   readonly #storage: Storage;
   readonly #channel: Channel;
   readonly #authors: Authors;
+  readonly #demos: DemoJobs;
   readonly #listeners = new Set<() => void>();
   #view: JobListView = { ready: false, cards: [], removed: [] };
 
-  constructor({ storage, channel, authors }: { storage: Storage; channel: Channel; authors: Authors }) {
+  constructor({ storage, channel, authors, demos = demosHere }: JobListParts) {
     this.#storage = storage;
     this.#channel = channel;
     this.#authors = authors;
+    this.#demos = demos;
     channel.listen(() => void this.refresh());
   }
 
@@ -173,13 +185,10 @@ export class JobList {
 
   /** Puts the demo jobs on the list that are not here, and brings back those that were removed. */
   async addDemos(): Promise<void> {
-    const { DEMO_JOBS } = await import('./demo-jobs.ts');
-    const { entriesOfJob, JobLog, JobSchema } = await parts();
-    const here = new Map((await this.#storage.cards()).map((card) => [card.id, card]));
-    for (const demo of DEMO_JOBS) {
-      const job = JobSchema.parse(demo.job);
-      if (here.has(job.id)) await this.#storage.setRemoved(job.id, null);
-      else await this.#keep(new JobLog(job.id), entriesOfJob(job, this.#authors()), true);
+    const here = new Set((await this.#storage.cards()).map((card) => card.id));
+    for (const { card, entries } of await this.#demos.written(this.#authors())) {
+      if (here.has(card.id)) await this.#storage.setRemoved(card.id, null);
+      else await this.#storage.append(card, entries);
     }
     await this.#changed();
   }
@@ -197,14 +206,13 @@ export class JobList {
   }
 
   async #keepDemoPictures(): Promise<void> {
-    const { DEMO_JOBS, eachDemoPicture } = await import('./demo-jobs.ts');
     const here = new Set((await this.#storage.cards()).map((card) => card.id));
-    for (const demo of DEMO_JOBS.filter(({ job }) => here.has(job.id))) {
-      const [last] = (demo.job.media?.photos ?? []).slice(-1);
-      if (last === undefined || (await this.#storage.blob(last.sha256)) !== undefined) continue;
-      for (const [, bytes] of eachDemoPicture(demo)) {
-        const blob = new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'image/png' });
-        await this.#storage.putBlob(demo.job.id, blob);
+    for (const { jobId, sha256 } of await this.#demos.lastPictures()) {
+      if (!here.has(jobId) || (await this.#storage.blob(sha256)) !== undefined) continue;
+      for (;;) {
+        const bytes = await this.#demos.nextPicture(jobId);
+        if (bytes === null) break;
+        await this.#storage.putBlob(jobId, new Blob([bytes], { type: 'image/png' }));
         await new Promise((next) => setTimeout(next, BETWEEN_PICTURES_MS));
       }
     }
@@ -219,10 +227,10 @@ export class JobList {
     await this.refresh();
   }
 
-  async #keep(log: JobLog, entries: readonly Entry[], demo = false): Promise<void> {
+  async #keep(log: JobLog, entries: readonly Entry[]): Promise<void> {
     const { cardOf } = await parts();
     for (const entry of entries) log.add(entry);
-    await this.#storage.append(cardOf(log, this.#authors().deviceTime, demo), entries);
+    await this.#storage.append(cardOf(log, this.#authors().deviceTime), entries);
     if (entries.length > 0) this.#channel.tell({ about: 'entries', jobId: log.jobId, entries });
     await this.#changed();
   }

@@ -1,17 +1,15 @@
 import { type Storage, StorageError } from '../storage/storage.ts';
-import type { Authors } from './author.ts';
-import type { Channel } from './channel.ts';
-import { JobList } from './job-list.ts';
+import { JobList, type JobListParts } from './job-list.ts';
 import type { OpenJob } from './open-job.ts';
 
 /** The jobs of this device: the list, and those that are open in this tab. */
 export class Jobs {
   readonly list: JobList;
   readonly storage: Storage;
-  readonly #parts: { storage: Storage; channel: Channel; authors: Authors };
+  readonly #parts: JobListParts;
   readonly #open = new Map<string, Promise<OpenJob | null>>();
 
-  constructor(parts: { storage: Storage; channel: Channel; authors: Authors }) {
+  constructor(parts: JobListParts) {
     this.#parts = parts;
     this.storage = parts.storage;
     this.list = new JobList(parts);

@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { demoJobs } from './demo-jobs.ts';
+
+expose(demoJobs);
