@@ -41,10 +41,13 @@ export default function JobScreen({ id, question, place }: JobScreenProps) {
       {opening.is === 'opening' ? (
         <p>{common('loading')}</p>
       ) : (
-        <Notice kind="wrong" title={say('jobFailed')}>
-          <p>{opening.is === 'missing' ? say('jobMissing') : common(`${opening.fault}Fault`)}</p>
-          <a href={hrefOf({ screen: 'jobs' })}>{say('toJobs')}</a>
-        </Notice>
+        <>
+          <h1>{say('jobFailed')}</h1>
+          <Notice kind="wrong">
+            <p>{opening.is === 'missing' ? say('jobMissing') : common(`${opening.fault}Fault`)}</p>
+            <a href={hrefOf({ screen: 'jobs' })}>{say('toJobs')}</a>
+          </Notice>
+        </>
       )}
     </main>
   );

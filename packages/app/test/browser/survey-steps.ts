@@ -23,17 +23,36 @@ export const things = (page: Page, kind: string): Locator =>
 /** Length and width of the floor that these steps draw [ft]. */
 const FLOOR_FT = { across: 24, up: 12 + 6.5 / 12 };
 
+/** Where the floor is drawn once it has come to rest: sheets open, and lines are drawn anew. */
+async function floorAtRest(page: Page) {
+  const floor = page.locator('[data-layer="floor"]').last();
+  const seen: string[] = [];
+  let box: Awaited<ReturnType<Locator['boundingBox']>> = null;
+  await expect
+    .poll(
+      async () => {
+        box = await floor.boundingBox();
+        seen.push(JSON.stringify(box));
+        return box !== null && new Set(seen.slice(-4)).size === 1 && seen.length >= 4;
+      },
+      { message: 'the plan comes to rest', interval: 100, timeout: 10_000 },
+    )
+    .toBe(true);
+  return box as unknown as { x: number; y: number; width: number; height: number };
+}
+
 /** Presses a point of the plan, by its distance from the lower left corner of the walls [ft]. */
 export async function pressPlan({ page, pressAt }: Hand, acrossFt: number, upFt: number): Promise<void> {
-  // Sheets open and lines are drawn anew.
-  await page.waitForTimeout(600);
-  const floor = await page.locator('[data-layer="floor"]').last().boundingBox();
-  if (floor === null) throw new Error('no plan is drawn');
+  const floor = await floorAtRest(page);
   await pressAt(
     floor.x + (acrossFt / FLOOR_FT.across) * floor.width,
     floor.y + floor.height - (upFt / FLOOR_FT.up) * floor.height,
   );
 }
+
+/** Closes the sheet that is open. */
+export const closeSheet = ({ page, press }: Hand): Promise<void> =>
+  press(page.locator('.sheet').getByRole('button', { name: 'Close', exact: true }));
 
 /** Draws walls, piers, door, vent, girder, machine and a floor zone; what each gives is asserted. */
 export async function drawSpace(hand: Hand): Promise<void> {
@@ -78,6 +97,7 @@ export async function drawSpace(hand: Hand): Promise<void> {
     await expect.poll(() => things(page, layer).count(), { message: kind }).toBe(1);
   }
   await back();
+  await drawDuct(hand);
   await press(button(page, 'Floor zone'));
   for (const [across, up] of [
     [2, 8],
@@ -88,11 +108,44 @@ export async function drawSpace(hand: Hand): Promise<void> {
   await press(button(page, 'Finish it'));
   await page.getByLabel('Name', { exact: true }).fill('Liner by the hatch');
   await press(button(page, 'Done'));
-  await page
-    .locator('.draw-sheet')
-    .getByText(/^Placed: /)
-    .first()
-    .waitFor();
+  const sheet = page.locator('.draw-sheet');
+  await sheet.getByText(/^Placed: /).waitFor();
+  await describeLiner(hand);
+}
+
+/** A duct along the far wall, and its clearance from the tape. */
+async function drawDuct(hand: Hand): Promise<void> {
+  const { page, press, enter } = hand;
+  const sheet = page.locator('.draw-sheet');
+  const step = () => press(sheet.getByRole('button', { name: 'Back', exact: true }));
+  await press(button(page, 'Duct or pipe'));
+  await pressPlan(hand, 12, 9);
+  await pressPlan(hand, 22, 9);
+  await press(button(page, 'Finish it'));
+  await expect.poll(() => things(page, 'duct').count()).toBe(1);
+  await press(button(page, 'Details'));
+  await press(button(page, /^Clearance to the ground/));
+  await enter(['1', '4', 'in'], '14 in');
+  await press(button(page, 'Done'));
+  await expect
+    .poll(() => button(page, /^Clearance to the ground/).textContent())
+    .toBe('Clearance to the ground1\' 2"');
+  await step();
+  await step();
+}
+
+/** The facts of the zone that was drawn last: a liner, how it was laid, and the water on it. */
+async function describeLiner({ page, press }: Hand): Promise<void> {
+  await press(button(page, 'Details'));
+  for (const [fact, choice] of [
+    ['What covers the floor', 'ground liner'],
+    ['How the liner was laid', 'torn or short'],
+    ['Water on the liner', 'droplets'],
+  ] as const) {
+    await press(button(page, new RegExp(`^${fact}`)));
+    await press(page.locator('.draw-choice').getByRole('button', { name: choice, exact: true }));
+    await button(page, new RegExp(`^${fact}\\s*${choice}$`)).waitFor();
+  }
 }
 
 /** Takes readings of air, surface and wood. */

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { complaints, type Device, device, PHONE, type Served, serveApp } from './harness.ts';
-import { button, drawSpace, type Hand, measureAll, pressPlan } from './survey-steps.ts';
+import { askCausesAndDrying, levelTwoPoints, placeFinding, takePicture } from './survey-later-steps.ts';
+import { button, closeSheet, drawSpace, type Hand, measureAll, things } from './survey-steps.ts';
 
 let served: Served;
 const devices: Device[] = [];
@@ -13,7 +14,7 @@ afterAll(async () => {
   served?.stop();
 });
 
-it('draws, measures and finds by touch on a phone, and takes the last step back', async () => {
+it('surveys a whole space by touch on a phone, takes steps back and brings them again', async () => {
   const phone = device(PHONE);
   devices.push(phone);
   const page = await (await phone.open()).newPage();
@@ -26,30 +27,43 @@ it('draws, measures and finds by touch on a phone, and takes the last step back'
       for (const key of keys) await page.locator('.pad-keys').getByText(key, { exact: true }).tap();
     },
   };
-  await page.goto(served.address);
-  await page.getByLabel('New job').fill('Elm Street 12');
-  await button(page, 'Start').tap();
-  await page.getByRole('heading', { name: 'Elm Street 12' }).waitFor();
-  await drawSpace(hand);
-  await page.locator('.draw-sheet').getByRole('button', { name: 'Close', exact: true }).tap();
-  await measureAll(hand);
+  const look = (name: string) => page.screenshot({ path: `/tmp/look/survey-phone-${name}.png` });
+  try {
+    await page.goto(served.address);
+    await page.getByLabel('New job').fill('Elm Street 12');
+    await button(page, 'Start').tap();
+    await page.getByRole('heading', { name: 'Elm Street 12' }).waitFor();
+    await drawSpace(hand);
+    await look('drawn');
+    await closeSheet(hand);
+    await look('plan');
+    await measureAll(hand);
+    await look('wood');
+    await levelTwoPoints(hand);
+    await look('levels');
+    await closeSheet(hand);
+    await takePicture(hand);
+    await look('gallery');
+    await closeSheet(hand);
 
-  await page.locator('.sheet').getByRole('button', { name: 'Close', exact: true }).tap();
-  await button(page, 'Faults').or(button(page, 'Questions')).first().tap();
-  await page.getByRole('link', { name: /What is wrong/ }).tap();
-  await expect.poll(() => page.locator('.reading-list li').count()).toBe(3);
-  await page.locator('.sheet').getByRole('button', { name: 'Close', exact: true }).tap();
-  await button(page, 'Finding').tap();
-  await page.getByLabel('Search the defects').fill('standing water');
-  await page.locator('.defect-list li button').first().tap();
-  await page.locator('.place-button').first().tap();
-  await pressPlan(hand, 12, 3);
-  await button(page, 'Take this place').tap();
-  await button(page, 'Save the finding').tap();
-  await page.getByText('Saved as number 1').waitFor();
-
-  await page.getByText('Saved on this phone').waitFor();
-  await button(page, 'Undo').tap();
-  await page.getByText('Saved as number 1').waitFor({ state: 'detached' });
-  expect(heard).toEqual([]);
+    const ask = async (question: string) => {
+      await button(page, 'Questions').tap();
+      await page.getByRole('link', { name: question }).tap();
+      await page.locator('.sheet').getByRole('heading', { name: question }).waitFor();
+    };
+    await ask('What is wrong?');
+    await expect.poll(() => page.locator('.reading-list li').count()).toBe(3);
+    await look('faults');
+    await closeSheet(hand);
+    await placeFinding(hand);
+    await look('finding');
+    await closeSheet(hand);
+    await look('all');
+    await askCausesAndDrying(hand, ask);
+    await look('drying');
+    expect(heard).toEqual([]);
+  } catch (error) {
+    await look('failed');
+    throw error;
+  }
 });

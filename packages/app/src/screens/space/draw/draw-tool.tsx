@@ -52,6 +52,10 @@ export function DrawTool({ openJob }: QuestionProps) {
     (body.current?.querySelector<HTMLElement>('input') ?? body.current)?.focus();
   }, [step, isOpen]);
 
+  // Close closes: back leads from one thing to what can be drawn next.
+  const back = () =>
+    mode?.is === 'selected' ? editor.set({ mode: { is: 'menu' }, selection: null }) : stepBack(editor);
+
   return (
     <>
       <Button expanded={isOpen} onPress={() => (isOpen ? close() : editor.go({ is: 'menu' }))}>
@@ -62,12 +66,7 @@ export function DrawTool({ openJob }: QuestionProps) {
         place !== null &&
         createPortal(
           <div className="draw-sheet">
-            <Sheet
-              title={title}
-              keepsFocus
-              onClose={close}
-              onBack={mode.is === 'menu' ? undefined : () => stepBack(editor)}
-            >
+            <Sheet title={title} keepsFocus onClose={close} onBack={mode.is === 'menu' ? undefined : back}>
               <div ref={body} tabIndex={-1} className="draw-body">
                 <Panel editor={editor} state={state} />
               </div>

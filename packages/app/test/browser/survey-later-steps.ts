@@ -1,0 +1,113 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { button, type Hand, pressPlan } from './survey-steps.ts';
+
+/** Sets the instrument up, reads two points of the floor with the rod, and asks for the fall between them. */
+export async function levelTwoPoints(hand: Hand): Promise<void> {
+  const { page, press, enter } = hand;
+  await press(page.locator('.sheet').getByRole('button', { name: 'Back', exact: true }));
+  await press(button(page, /^Levels/));
+  await page.getByLabel('Line of sight over the floor, if known').waitFor();
+  await enter(['5', '0'], '50');
+  await press(button(page, 'Start this set-up'));
+  for (const [across, rod] of [
+    [4, '42'],
+    [20, '48'],
+  ] as const) {
+    await page.getByText('Tap the plan where it is.').waitFor();
+    await pressPlan(hand, across, 3);
+    await press(button(page, 'Take its reading'));
+    await page.getByLabel('Reading', { exact: true }).waitFor();
+    await enter([...rod], rod);
+    await press(button(page, /^Save \d/));
+  }
+  await page.getByText('Tap the plan where it is.').waitFor();
+  await press(page.locator('.choice').getByText('Heights, falls'));
+  await page.getByText(/^Falls 6" in 1[56]/).waitFor();
+}
+
+/** A small picture of a floor with a wet spot, made by the browser. */
+function madePicture(page: Page): Promise<Buffer> {
+  return page
+    .evaluate(async () => {
+      const canvas = new OffscreenCanvas(320, 240);
+      const pen = canvas.getContext('2d');
+      if (pen === null) throw new Error('nothing to draw with');
+      pen.fillStyle = '#8a7358';
+      pen.fillRect(0, 0, 320, 240);
+      pen.fillStyle = '#2b3f52';
+      pen.fillRect(90, 120, 150, 70);
+      const bytes = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg' })).arrayBuffer());
+      return [...bytes];
+    })
+    .then((bytes) => Buffer.from(bytes));
+}
+
+/** Sets place and direction on the plan, takes a picture, and finds it among all pictures. */
+export async function takePicture(hand: Hand): Promise<void> {
+  const { page, press } = hand;
+  await press(button(page, 'Picture'));
+  await press(button(page, /^Place and direction/));
+  await pressPlan(hand, 12, 6);
+  await page.getByText('Now tap where you look.').waitFor();
+  await pressPlan(hand, 18, 6);
+  await page.getByText('Place and direction are set.').waitFor();
+  await press(button(page, 'Take this place'));
+  await button(page, /^Place and direction.*looking (89|90|91)°/).waitFor();
+  const chosen = page.waitForEvent('filechooser');
+  await press(button(page, 'Take a photo'));
+  await (await chosen).setFiles({
+    name: 'wet-spot.jpg',
+    mimeType: 'image/jpeg',
+    buffer: await madePicture(page),
+  });
+  await page.getByText('Saved: photo').waitFor();
+  await press(page.locator('.choice').getByText('All pictures'));
+  await page.getByText('1 picture or sound').waitFor();
+  await expect
+    .poll(() =>
+      page
+        .locator('.gallery img')
+        .first()
+        .evaluate((image) => (image as HTMLImageElement).naturalWidth),
+    )
+    .toBeGreaterThan(0);
+}
+
+/** Finds standing water in the catalogue, and puts the finding on the plan. */
+export async function placeFinding(hand: Hand): Promise<void> {
+  const { page, press } = hand;
+  await press(button(page, 'Finding'));
+  await page.getByLabel('Search the defects').fill('standing water');
+  await press(page.locator('.defect-list li button').first());
+  await press(page.locator('.place-button').first());
+  await pressPlan(hand, 12, 3);
+  await press(button(page, 'Take this place'));
+  await press(button(page, 'Save the finding'));
+  await page.getByText('Saved as number 1').waitFor();
+}
+
+/** Reads why the space is wet, and chooses a repair that changes its year. */
+export async function askCausesAndDrying(
+  hand: Hand,
+  ask: (question: string) => Promise<void>,
+): Promise<void> {
+  const { page, press } = hand;
+  await ask('Why?');
+  const sentence = page.locator('.results .headline');
+  await sentence.waitFor({ timeout: 40_000 });
+  expect(await sentence.textContent()).toMatch(/most comes by .+: [\d.]+\spint of [\d.]+\spint a day/);
+
+  await ask('What will dry it?');
+  const days = page.locator('[data-figure="daysAbove80"] summary .figure');
+  await days.first().waitFor({ timeout: 60_000 });
+  const found = await days.first().textContent();
+  expect(found).toMatch(/\d/);
+  await page.getByLabel('Another repair').selectOption({ label: 'Ground liner' });
+  await press(button(page, 'Add: Ground liner'));
+  await expect.poll(() => days.last().textContent(), { timeout: 60_000 }).toMatch(/With the repairs: \d/);
+  const wood = page.locator('[data-figure="highestDay"] summary .figure');
+  expect((await wood.last().textContent())?.replace('With the repairs: ', '')).not.toBe(
+    (await wood.first().textContent())?.replace('As found: ', ''),
+  );
+}
