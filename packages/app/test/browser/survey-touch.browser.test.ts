@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { complaints, type Device, device, PHONE, type Served, serveApp } from './harness.ts';
 import { askCausesAndDrying, levelTwoPoints, placeFinding, takePicture } from './survey-later-steps.ts';
-import { button, closeSheet, drawSpace, type Hand, measureAll, things } from './survey-steps.ts';
+import { button, closeSheet, drawSpace, type Hand, measureAll } from './survey-steps.ts';
 
 let served: Served;
 const devices: Device[] = [];

@@ -1,5 +1,7 @@
 import { criteria } from '@undercroft/engine';
 import { Notice } from '../../parts/notice.tsx';
+import { useSettings } from '../../settings/settings.ts';
+import { cautionWords } from '../../text/caution-words.ts';
 import { useTexts } from '../../text/texts.ts';
 import { findingTexts } from './finding-texts.ts';
 
@@ -9,13 +11,15 @@ const BUILT: readonly criteria.DefectSubject[] = ['liner', 'sump-and-drain', 'dr
 /** What to think of with a defect: the standing caution, and whose work it is. */
 export function Prompts({ defect }: { readonly defect: criteria.Defect }) {
   const say = useTexts(findingTexts);
+  const { language } = useSettings();
   const { caution: id, licensedTrade } = defect;
   const caution = id === undefined ? undefined : criteria.cautions.find((one) => one.id === id);
+  const words = caution === undefined ? undefined : cautionWords(caution, language);
   return (
     <>
-      {caution !== undefined && (
-        <Notice kind="caution" title={caution.title}>
-          <p lang="en">{caution.text}</p>
+      {words !== undefined && (
+        <Notice kind="caution" title={words.title}>
+          <p>{words.text}</p>
         </Notice>
       )}
       {licensedTrade !== undefined && <p>{say('licensedPrompt', { trade: say(licensedTrade) })}</p>}

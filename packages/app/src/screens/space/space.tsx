@@ -3,6 +3,7 @@ import { Figure, Figures } from '../../parts/figures.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { useSettings } from '../../settings/settings.ts';
 import type { QuestionProps } from '../../shell/question.ts';
+import { cautionWords } from '../../text/caution-words.ts';
 import { commonTexts } from '../../text/common.ts';
 import { useTexts } from '../../text/texts.ts';
 import { MeasureTool } from '../measure/measure-tool.tsx';
@@ -32,7 +33,7 @@ export function Answer(props: QuestionProps) {
           {assessment.cautions.length > 0 && (
             <Notice kind="caution" title={say('cautions')}>
               {assessment.cautions.map((caution) => (
-                <Caution key={caution.id} text={caution.text} because={caution.because} />
+                <Caution key={caution.id} caution={caution} />
               ))}
             </Notice>
           )}
@@ -74,13 +75,21 @@ function Drawn({ openJob, view }: QuestionProps) {
 }
 
 /** One caution: its subject at sight, the rest a tap away, so that the sizes stay in reach. */
-function Caution({ text, because }: { readonly text: string; readonly because: string }) {
-  const [subject] = text.split('. ', 1);
+type CautionShown = NonNullable<QuestionProps['result']['assessment']>['cautions'][number];
+
+function Caution({ caution }: { readonly caution: CautionShown }) {
+  const { language } = useSettings();
+  // Its title is the first sentence.
+  const end = caution.text.indexOf('. ');
+  const { title, text } = cautionWords(
+    { id: caution.id, title: caution.text.slice(0, end), text: caution.text.slice(end + 2) },
+    language,
+  );
   return (
     <details>
-      <summary>{subject}</summary>
-      <p>{text.slice(subject.length + 2)}</p>
-      <p className="soft">{because}</p>
+      <summary>{title}</summary>
+      <p>{text}</p>
+      {language === 'en' && <p className="soft">{caution.because}</p>}
     </details>
   );
 }
