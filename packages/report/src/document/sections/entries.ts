@@ -78,7 +78,7 @@ export function entriesSection(job: Job, entries: EntriesOfReport, frozen: Froze
   rows.sort((a, b) => a.number - b.number);
   const state =
     frozen === undefined
-      ? 'No frozen state was asked for: the record may go on after this report, and the sum above tells whether it has.'
+      ? 'No frozen state was asked for: the record may go on after this report, and the sum below tells whether it has.'
       : `This report was made of the state that ${frozen.who} froze on ${moment(frozen.when)}, and of nothing that came later.`;
   return {
     id: 'entries',
@@ -89,19 +89,10 @@ export function entriesSection(job: Job, entries: EntriesOfReport, frozen: Froze
       paragraph(
         'Everything that was seen, measured and decided is kept as entries that nobody can change unnoticed: a later entry replaces an earlier one and both stay. Rows of this report name the entries they rest on by number. Whoever holds the archive file of this job can hold every one of them against the sums printed here.',
       ),
+      paragraph(`${entries.entryCount} entries. ${state}`),
       {
-        kind: 'table',
-        caption: 'The record as it stood',
-        headless: true,
-        columns: [
-          { title: '', weight: 25 },
-          { title: '', weight: 75 },
-        ],
-        rows: [
-          [cell({ text: 'Entries' }), cell(figure(String(entries.entryCount)))],
-          [cell({ text: 'SHA-256 of all of them' }), cell(figure(entries.entriesSha256))],
-          [cell({ text: 'State' }), cell({ text: state })],
-        ],
+        kind: 'paragraph',
+        text: [{ text: 'SHA-256 of all of them: ' }, figure(entries.entriesSha256)],
       },
       {
         kind: 'table',
