@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/point.ts';
-import { type FloorGrid, hasCell } from './floor-grid.ts';
+import type { FloorGrid } from './floor-grid.ts';
 
 /** Cells that hang together, edge to edge or corner to corner. */
 export interface CellRegion {
@@ -23,6 +23,37 @@ export function setCells({ columns, rows, wordsPerRow }: FloorGrid, bits: Uint32
   return cells;
 }
 
+/** A set cell that no region has yet. */
+const LOOSE = -2;
+
+/** Gives a set cell and all that hang together with it a region. `stack` has room for every cell of the grid. */
+function fill(
+  { columns, rows }: FloorGrid,
+  label: Int32Array,
+  stack: Int32Array,
+  start: number,
+  region: number,
+): void {
+  let top = 0;
+  stack[top++] = start;
+  label[start] = region;
+  while (top > 0) {
+    const cell = stack[--top]!;
+    const column = cell % columns;
+    const row = (cell - column) / columns;
+    const lastRow = Math.min(rows - 1, row + 1);
+    const lastColumn = Math.min(columns - 1, column + 1);
+    for (let r = Math.max(0, row - 1); r <= lastRow; r += 1) {
+      for (let c = Math.max(0, column - 1); c <= lastColumn; c += 1) {
+        const next = r * columns + c;
+        if (label[next] !== LOOSE) continue;
+        label[next] = region;
+        stack[top++] = next;
+      }
+    }
+  }
+}
+
 /** The regions that the set cells form, largest first, then by their first cell; and the region of each cell, or -1. */
 export function cellRegions(
   grid: FloorGrid,
@@ -30,24 +61,16 @@ export function cellRegions(
 ): { regions: CellRegion[]; regionOf: Int32Array } {
   const { columns, rows } = grid;
   const label = new Int32Array(columns * rows).fill(-1);
+  const stack = new Int32Array(columns * rows);
+  const set = setCells(grid, bits);
+  for (const cell of set) label[cell] = LOOSE;
   const found: number[][] = [];
-  for (const start of setCells(grid, bits)) {
-    if (label[start]! >= 0) continue;
-    const cells = [start];
-    label[start] = found.length;
-    for (let i = 0; i < cells.length; i += 1) {
-      const column = cells[i]! % columns;
-      const row = Math.floor(cells[i]! / columns);
-      for (let dr = -1; dr <= 1; dr += 1) {
-        for (let dc = -1; dc <= 1; dc += 1) {
-          const next = (row + dr) * columns + column + dc;
-          if (!hasCell(grid, bits, column + dc, row + dr) || label[next]! >= 0) continue;
-          label[next] = found.length;
-          cells.push(next);
-        }
-      }
+  for (const cell of set) {
+    if (label[cell] === LOOSE) {
+      fill(grid, label, stack, cell, found.length);
+      found.push([]);
     }
-    found.push(cells.sort((a, b) => a - b));
+    found[label[cell]!]!.push(cell);
   }
   const order = found
     .map((_, i) => i)
@@ -56,33 +79,39 @@ export function cellRegions(
   order.forEach((old, now) => {
     placeOf[old] = now;
   });
-  for (let i = 0; i < label.length; i += 1) if (label[i]! >= 0) label[i] = placeOf[label[i]!]!;
+  for (const cell of set) label[cell] = placeOf[label[cell]!]!;
   return { regions: order.map((i) => describe(grid, found[i]!)), regionOf: label };
 }
 
 function describe(grid: FloorGrid, cells: readonly number[]): CellRegion {
   const { cellM, minXM, minYM, columns } = grid;
-  const at = (cell: number): Point => ({
-    xM: minXM + ((cell % columns) + 0.5) * cellM,
-    yM: minYM + (Math.floor(cell / columns) + 0.5) * cellM,
-  });
-  let xM = 0;
-  let yM = 0;
+  let columnSum = 0;
+  let rowSum = 0;
   for (const cell of cells) {
-    xM += at(cell).xM;
-    yM += at(cell).yM;
+    const column = cell % columns;
+    columnSum += column;
+    rowSum += (cell - column) / columns;
   }
-  const centroid = { xM: xM / cells.length, yM: yM / cells.length };
-  let within = at(cells[0]!);
+  const middleColumn = columnSum / cells.length;
+  const middleRow = rowSum / cells.length;
+  let nearest = cells[0]!;
   let least = Number.POSITIVE_INFINITY;
   for (const cell of cells) {
-    const middle = at(cell);
-    const away = (middle.xM - centroid.xM) ** 2 + (middle.yM - centroid.yM) ** 2;
+    const column = cell % columns;
+    const away = (column - middleColumn) ** 2 + ((cell - column) / columns - middleRow) ** 2;
     if (away >= least) continue;
     least = away;
-    within = middle;
+    nearest = cell;
   }
-  return { cells, centroid, within };
+  const at = (column: number, row: number): Point => ({
+    xM: minXM + (column + 0.5) * cellM,
+    yM: minYM + (row + 0.5) * cellM,
+  });
+  return {
+    cells,
+    centroid: at(middleColumn, middleRow),
+    within: at(nearest % columns, Math.floor(nearest / columns)),
+  };
 }
 
 /**
@@ -90,11 +119,12 @@ function describe(grid: FloorGrid, cells: readonly number[]): CellRegion {
  * clockwise. Where cells touch in a corner only, the rings pass it separately.
  */
 export function regionBorder(grid: FloorGrid, cells: readonly number[]): Point[][] {
-  const { columns } = grid;
-  const own = new Set(cells);
+  const { columns, rows } = grid;
+  const own = new Uint8Array(columns * rows);
+  for (const cell of cells) own[cell] = 1;
   const across = columns + 1;
   const has = (column: number, row: number): boolean =>
-    column >= 0 && column < columns && own.has(row * columns + column);
+    column >= 0 && column < columns && own[row * columns + column] === 1;
   /** Sides by the grid corner where they start: the corners where they end, region on the left. */
   const sides = new Map<number, number[]>();
   const addSide = (from: number, to: number): void => {

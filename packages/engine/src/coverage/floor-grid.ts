@@ -136,12 +136,6 @@ export function onesIn(word: number): number {
   return Math.imul((v + (v >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 }
 
-/** Whether a cell's bit is set. Cells outside the grid are not. */
-export function hasCell(grid: FloorGrid, bits: Uint32Array, column: number, row: number): boolean {
-  if (column < 0 || row < 0 || column >= grid.columns || row >= grid.rows) return false;
-  return ((bits[row * grid.wordsPerRow + (column >>> 5)]! >>> (column & 31)) & 1) === 1;
-}
-
 /** Column of a place along x, row along y; may lie outside the grid. */
 export function cellOf(grid: FloorGrid, at: Point): { column: number; row: number } {
   return {
