@@ -31,7 +31,7 @@ export async function walkerOn(
   isDesk: boolean,
 ): Promise<Walker> {
   const page = await (await one.open()).newPage();
-  page.setDefaultTimeout(8_000);
+  page.setDefaultTimeout(15_000);
   const heard = complaints(page);
   await page.addInitScript(
     (value) => {
