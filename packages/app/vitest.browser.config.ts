@@ -7,6 +7,8 @@ export default defineConfig({
     globalSetup: ['test/browser/build.ts'],
     testTimeout: 90_000,
     hookTimeout: 180_000,
+    // Under load a page takes longer than the usual second to draw what was asked for.
+    expect: { poll: { timeout: 15_000 } },
     // One browser at a time; each test file brings its own.
     fileParallelism: false,
   },

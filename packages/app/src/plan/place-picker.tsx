@@ -1,6 +1,6 @@
 import { geometry } from '@undercroft/engine';
 import type { Point } from '@undercroft/record';
-import { type KeyboardEvent, type ReactNode, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import type { JobView } from '../jobs/open-job.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
@@ -43,6 +43,11 @@ export function PlacePicker(props: PlacePickerProps) {
   const [setting, setSetting] = useState<'place' | 'direction'>(
     wantsBearing && value.at !== undefined && value.bearingDeg === undefined ? 'direction' : 'place',
   );
+  // The step before may have been scrolled to its end.
+  const plan = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    plan.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const walls = wallsOf(view.job);
   if (walls === null) return <Notice kind="plain">{say('noPlanYet')}</Notice>;
   const { at, bearingDeg } = value;
@@ -94,7 +99,7 @@ export function PlacePicker(props: PlacePickerProps) {
           </span>
         )}
       </p>
-      <div className="place-plan">
+      <div className="place-plan" ref={plan}>
         <PlanView
           view={view}
           result={result}

@@ -14,6 +14,7 @@ import { Notice } from '../parts/notice.tsx';
 import { commonTexts } from '../text/common.ts';
 import { useTexts } from '../text/texts.ts';
 import type { AssessmentState } from '../worker/use-assessment.ts';
+import { coveringOf, fittedBeside } from './beside-furniture.ts';
 import { listen } from './gestures.ts';
 import { Ghost } from './ghost.ts';
 import type { Grabbed } from './grabbed.ts';
@@ -22,7 +23,6 @@ import { planTexts } from './plan-texts.ts';
 import { ProjectionContext, projectionOf } from './projection.tsx';
 import { useScene } from './use-scene.ts';
 import {
-  fitted,
   keepingInView,
   type Margins,
   moved,
@@ -104,6 +104,7 @@ export function PlanView(props: PlanViewProps) {
   const say = useTexts(planTexts);
   const common = useTexts(commonTexts);
   const describedBy = useId();
+  const whole = useRef<HTMLDivElement>(null);
   const frame = useRef<HTMLDivElement>(null);
   const moving = useRef<HTMLDivElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
@@ -112,6 +113,7 @@ export function PlanView(props: PlanViewProps) {
   const room = useRef<Room>({ width: 0, height: 0 });
   const untouched = useRef(true);
   const margins = useRef(USUAL_MARGINS);
+  const wasDrawn = useRef(false);
   /** The room in which the whole plan was last shown. */
   const fittedIn = useRef<Room>({ width: 0, height: 0 });
   const [scale, setScale] = useState<number | null>(null);
@@ -147,7 +149,9 @@ export function PlanView(props: PlanViewProps) {
       if (room.current.width === 0) return;
       untouched.current = true;
       fittedIn.current = room.current;
-      set(fitted(wanted.current.span, room.current, margins.current));
+      const above = coveringOf(whole.current, '.plan-zoom');
+      const below = coveringOf(whole.current, '.plan-foot');
+      set(fittedBeside(wanted.current.span, room.current, margins.current, above, below));
       rest();
     };
     const change = (how: (now: Viewport) => Viewport) => {
@@ -237,7 +241,9 @@ export function PlanView(props: PlanViewProps) {
     };
     const before = margins.current;
     const sides = ['left', 'right', 'top', 'bottom'] as const;
-    if (sides.every((side) => Math.abs(now[side] - before[side]) < SAME_MARGIN)) return;
+    const isFirst = !wasDrawn.current;
+    wasDrawn.current = true;
+    if (!isFirst && sides.every((side) => Math.abs(now[side] - before[side]) < SAME_MARGIN)) return;
     margins.current = now;
     if (untouched.current && room.current.height >= fittedIn.current.height) actions.fit();
   }, [actions, scene]);
@@ -271,7 +277,10 @@ export function PlanView(props: PlanViewProps) {
   const drawnAt = scene === null || scale === null ? 1 : scale / scene.pxPerM;
   const projection = useMemo(() => projectionOf(scale ?? 1), [scale]);
   return (
-    <div className={`plan-view${gridM === undefined ? '' : ' with-grid'}${isFaint ? ' is-faint' : ''}`}>
+    <div
+      ref={whole}
+      className={`plan-view${gridM === undefined ? '' : ' with-grid'}${isFaint ? ' is-faint' : ''}`}
+    >
       <div
         ref={frame}
         className="plan-frame"

@@ -68,8 +68,14 @@ export function snap(targets: SnapTargets, at: Point, reachM: number): Snapped {
   const last = targets.last === undefined ? [] : [targets.last];
   const rowOn = (axis: 'xM' | 'yM') =>
     nearest(targets.rows, axis, at[axis], reachM / 2) ?? nearest(last, axis, at[axis], reachM);
-  const column = rowOn('xM');
-  const row = rowOn('yM');
+  let column = rowOn('xM');
+  let row = rowOn('yM');
+  // Drawn to the last place along both axes it would be that place again: a short side could not be tapped.
+  const again = column === row && column === targets.last ? column : null;
+  if (again !== null && geometry.distanceM(again, at) > reachM / 3) {
+    if (near(again.xM, at.xM) < near(again.yM, at.yM)) row = null;
+    else column = null;
+  }
   if (column === null && row === null) {
     const wall = onNearestWall(targets.walls, at, reachM / 2);
     if (wall !== null) return { at: tidy(wall.at), to: ['wall'], guides: [] };

@@ -208,8 +208,10 @@ function PhoneFrame(props: FrameProps) {
   return (
     <div className="phone">
       <Strip {...props} />
-      <main className="phone-center" aria-label={say('plan')}>
+      <div className="phone-notices">
         <Notices {...props} />
+      </div>
+      <main className="phone-center" aria-label={say('plan')}>
         <Suspense fallback={<p className="page soft">{common('loading')}</p>}>
           <Part {...props} part="Center" />
         </Suspense>

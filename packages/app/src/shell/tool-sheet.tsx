@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, useContext, useMemo, useState } from 'react';
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { Sheet } from '../parts/sheet.tsx';
 
@@ -21,10 +21,20 @@ const SheetsContext = createContext<Sheets | null>(null);
 export function SheetsOfJob({ children }: { readonly children: ReactNode }) {
   const [open, setOpen] = useState<Sheets['open']>(null);
   const [place, setPlace] = useState<HTMLElement | null>(null);
+  const opener = useRef<Element | null>(null);
+  // Whoever closed a sheet that held the focus stands again where it was opened.
+  useEffect(() => {
+    const { current } = opener;
+    if (open !== null || document.activeElement !== document.body) return;
+    if (current instanceof HTMLElement && current.isConnected) current.focus();
+  }, [open]);
   const sheets = useMemo<Sheets>(
     () => ({
       open,
-      show: (name, wish = {}) => setOpen({ name, wish }),
+      show: (name, wish = {}) => {
+        if (open === null) opener.current = document.activeElement;
+        setOpen({ name, wish });
+      },
       close: () => setOpen(null),
       place,
       setPlace,

@@ -77,13 +77,21 @@ it('refuses a picture and an entry when the storage is full, loses nothing, and 
   await page.getByText('Not saved', { exact: true }).first().waitFor();
   expect(await page.getByText('Saved on this phone').count()).toBe(0);
 
+  // One change, whether the field was kept by Enter or by leaving it. It is said over the sheet that is open.
+  const unsaved = page.locator('.phone-notices').getByText('One change is not on the disk');
+  await expect
+    .poll(() =>
+      unsaved.evaluate((text) => {
+        const { x, y, width, height } = text.getBoundingClientRect();
+        return document.elementFromPoint(x + width / 2, y + height / 2) === text;
+      }),
+    )
+    .toBe(true);
   await page.locator('.sheet').getByRole('button', { name: 'Close', exact: true }).tap();
-  // One change, whether the field was kept by Enter or by leaving it.
-  await page.locator('.phone-center').getByText('One change is not on the disk').waitFor();
 
   // Room again: what waits goes to the disk.
   await disk.send('Storage.overrideQuotaForOrigin', { origin });
-  await page.locator('.phone-center').getByRole('button', { name: 'Try again' }).tap();
+  await page.locator('.phone-notices').getByRole('button', { name: 'Try again' }).tap();
   await page.getByText('Saved on this phone').waitFor();
   await page.getByRole('button', { name: 'Picture (1 not saved)' }).tap();
   await page.locator('.pictures').getByRole('button', { name: 'Try again' }).tap();

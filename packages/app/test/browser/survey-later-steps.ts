@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { button, type Hand, pressPlan } from './survey-steps.ts';
+import { button, closeSheet, type Hand, pressPlan, things } from './survey-steps.ts';
 
 /** Sets the instrument up, reads two points of the floor with the rod, and asks for the fall between them. */
 export async function levelTwoPoints(hand: Hand): Promise<void> {
@@ -110,4 +110,97 @@ export async function askCausesAndDrying(
   expect((await wood.last().textContent())?.replace('With the repairs: ', '')).not.toBe(
     (await wood.first().textContent())?.replace('As found: ', ''),
   );
+}
+
+/** How many things of each kind stand on the plan. */
+const STANDING = {
+  pier: 3,
+  door: 1,
+  vent: 1,
+  girder: 1,
+  duct: 1,
+  equipment: 1,
+  photo: 1,
+} as const;
+
+/** The flags of findings stand together in a layer. */
+const findings = (page: Page) => page.locator('.plan-frame [data-layer="findings"] text');
+
+/** Holds that everything of the survey stands on the plan. */
+export async function everythingStands(page: Page): Promise<void> {
+  for (const [kind, count] of Object.entries(STANDING)) {
+    // A duct is drawn twice: itself, and its clearance.
+    const names = () =>
+      things(page, kind).evaluateAll((drawn) => drawn.map((one) => one.getAttribute('data-of')));
+    await expect.poll(async () => new Set(await names()).size, { message: kind }).toBe(count);
+  }
+  await expect.poll(() => findings(page).count(), { message: 'findings' }).toBe(1);
+}
+
+/** Looks up how many points were leveled; the sheet is closed again. */
+async function leveledPoints(hand: Hand): Promise<number> {
+  const { page, press } = hand;
+  await press(button(page, 'Measure'));
+  const sheet = page.locator('.sheet');
+  await sheet
+    .getByText('Heights, falls')
+    .or(button(page, /^Levels/))
+    .first()
+    .waitFor();
+  if ((await sheet.getByText('Heights, falls').count()) === 0) await press(button(page, /^Levels/));
+  await press(sheet.locator('.choice').getByText('Heights, falls'));
+  await sheet.getByRole('heading', { name: 'Relative heights' }).waitFor();
+  const count = await sheet.getByRole('button', { name: /^Remove point \d$/ }).count();
+  await closeSheet(hand);
+  return count;
+}
+
+/** Takes the repair, the finding, the photo and the last leveled point back, and brings them again. */
+export async function undoAndRedo(hand: Hand, ask: (question: string) => Promise<void>): Promise<void> {
+  const { page, press } = hand;
+  const undo = () => press(button(page, 'Undo'));
+  const redo = () => press(button(page, 'Redo'));
+  await undo();
+  await page.getByText('No repair is on the list yet.').waitFor();
+  await ask('What is wrong?');
+  await closeSheet(hand);
+  await everythingStands(page);
+  await undo();
+  await expect.poll(() => findings(page).count()).toBe(0);
+  expect(await things(page, 'photo').count()).toBe(1);
+  await undo();
+  await expect.poll(() => things(page, 'photo').count()).toBe(0);
+  expect(await leveledPoints(hand)).toBe(2);
+  await undo();
+  await expect.poll(() => leveledPoints(hand), { interval: 10 }).toBe(1);
+
+  await redo();
+  await expect.poll(() => leveledPoints(hand), { interval: 10 }).toBe(2);
+  expect(await things(page, 'photo').count()).toBe(0);
+  await redo();
+  await expect.poll(() => things(page, 'photo').count()).toBe(1);
+  expect(await findings(page).count()).toBe(0);
+  await redo();
+  await expect.poll(() => findings(page).count()).toBe(1);
+  await redo();
+  await expect.poll(() => button(page, 'Redo').isDisabled()).toBe(true);
+}
+
+/** Holds that the survey is there after the page was loaded anew. */
+export async function stillThere(hand: Hand, ask: (question: string) => Promise<void>): Promise<void> {
+  const { page, press } = hand;
+  await page.reload();
+  await everythingStands(page);
+  expect(await leveledPoints(hand)).toBe(2);
+  await press(button(page, 'Picture'));
+  await press(page.locator('.choice').getByText('All pictures'));
+  await expect.poll(() => page.locator('.gallery img').count()).toBe(1);
+  await closeSheet(hand);
+  await ask('What is wrong?');
+  await expect.poll(() => page.locator('.reading-list li').count()).toBe(3);
+  await expect.poll(() => page.locator('.board-row .flag').count()).toBe(1);
+  await ask('What will dry it?');
+  await expect
+    .poll(() => page.getByRole('checkbox', { name: 'Ground liner: do it' }).isChecked(), { timeout: 60_000 })
+    .toBe(true);
 }

@@ -23,7 +23,13 @@ export const things = (page: Page, kind: string): Locator =>
 /** Length and width of the floor that these steps draw [ft]. */
 const FLOOR_FT = { across: 24, up: 12 + 6.5 / 12 };
 
-/** Where the floor is drawn once it has come to rest: sheets open, and lines are drawn anew. */
+/** The plan rests when so many looks, a tenth of a second apart, see the same. */
+const LOOKS = 6;
+
+/**
+ * Where the floor is drawn once it has come to rest: sheets open, and lines are drawn anew. It is looked at for longer
+ * than the app takes two taps near each other for one.
+ */
 async function floorAtRest(page: Page) {
   const floor = page.locator('[data-layer="floor"]').last();
   const seen: string[] = [];
@@ -33,7 +39,7 @@ async function floorAtRest(page: Page) {
       async () => {
         box = await floor.boundingBox();
         seen.push(JSON.stringify(box));
-        return box !== null && new Set(seen.slice(-4)).size === 1 && seen.length >= 4;
+        return box !== null && new Set(seen.slice(-LOOKS)).size === 1 && seen.length >= LOOKS;
       },
       { message: 'the plan comes to rest', interval: 100, timeout: 10_000 },
     )
@@ -50,9 +56,12 @@ export async function pressPlan({ page, pressAt }: Hand, acrossFt: number, upFt:
   );
 }
 
-/** Closes the sheet that is open. */
-export const closeSheet = ({ page, press }: Hand): Promise<void> =>
-  press(page.locator('.sheet').getByRole('button', { name: 'Close', exact: true }));
+/** Closes the sheet that is open; an answer at a desk stands in none. */
+export async function closeSheet({ page, press }: Hand): Promise<void> {
+  const sheet = page.locator('.sheet');
+  if ((await sheet.count()) > 0) await press(sheet.getByRole('button', { name: 'Close', exact: true }));
+  await sheet.waitFor({ state: 'detached' });
+}
 
 /** Draws walls, piers, door, vent, girder, machine and a floor zone; what each gives is asserted. */
 export async function drawSpace(hand: Hand): Promise<void> {

@@ -97,6 +97,13 @@ describe('what a place is drawn to', () => {
     expect(snap(path, { xM: 3.4, yM: 4.4 }, 0.4).at.xM).toBe(3.1);
     expect(snap(path, { xM: 3.51, yM: 4.4 }, 0.4).at.xM).toBe(3.5);
   });
+
+  it('is a short side away from the place before, along one axis, and that place itself only on top of it', () => {
+    const path = { ...targets, last: { xM: 3.1, yM: 1.3 } };
+    expect(snap(path, { xM: 3.15, yM: 1.66 }, 0.4).at).toEqual({ xM: 3.1, yM: 1.75 });
+    expect(snap(path, { xM: 3.4, yM: 1.4 }, 0.4).at).toEqual({ xM: 3.5, yM: 1.3 });
+    expect(snap(path, { xM: 3.15, yM: 1.4 }, 0.4).at).toEqual({ xM: 3.1, yM: 1.3 });
+  });
 });
 
 it('measures to the walls to the left and below', () => {
