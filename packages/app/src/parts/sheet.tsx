@@ -32,22 +32,24 @@ export function Sheet({ title, onClose, children, tall, onBack, keepsFocus = fal
       if (before instanceof HTMLElement && before.isConnected) before.focus();
     };
   }, [keepsFocus]);
-  // A step of the sheet takes away what had the focus: then it stands where the next one goes on, and is not lost.
+  // A step of the sheet takes away or bars what had the focus: then it stands where the next one goes on, and is not lost.
   useEffect(() => {
     const element = sheet.current;
     if (element === null) return;
-    let last: EventTarget | null = null;
+    let last: Element | null = null;
     const onFocus = ({ target }: FocusEvent) => {
-      last = target;
+      last = target as Element;
     };
     const seen = new MutationObserver(() => {
-      if (!(last instanceof Element) || last.isConnected || document.activeElement !== document.body) return;
+      const now = document.activeElement;
+      if (last === null || (now !== document.body && now !== last)) return;
+      if (last.isConnected && !last.matches(':disabled')) return;
       last = null;
       const pad = matchMedia('(pointer: coarse)').matches ? null : element.querySelector('.pad input');
       (pad instanceof HTMLElement ? pad : element).focus();
     });
     element.addEventListener('focusin', onFocus);
-    seen.observe(element, { childList: true, subtree: true });
+    seen.observe(element, { childList: true, subtree: true, attributeFilter: ['disabled'] });
     return () => {
       element.removeEventListener('focusin', onFocus);
       seen.disconnect();

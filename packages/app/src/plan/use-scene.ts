@@ -1,6 +1,6 @@
 import { isSurveyed, type Job } from '@undercroft/record';
 import type { PlanFacts, PlanSceneSvg } from '@undercroft/report';
-import { useEffect, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import { useSettings } from '../settings/settings.ts';
 import { Overtaken } from '../worker/latest-wins.ts';
 import { sceneQueue } from './drawer.ts';
@@ -20,6 +20,7 @@ export function useScene(
 ): { readonly scene: DrawnScene | null; readonly failed: boolean } {
   const { ground: set, language, units: system } = useSettings();
   const ground = set === 'sun' ? 'paper' : set;
+  const prefix = `plan-${useId().replace(/\W/g, '')}`;
   const [ask] = useState(sceneQueue);
   const [drawn, setDrawn] = useState<{ readonly scene: DrawnScene | null; readonly failed: boolean }>({
     scene: null,
@@ -28,7 +29,7 @@ export function useScene(
   useEffect(() => {
     if (job === null || !isSurveyed(job) || pxPerM === null) return;
     let wanted = true;
-    const options = { pxPerM, textPx, ground, language, system, layers, lettering: 'free' } as const;
+    const options = { pxPerM, textPx, ground, language, system, layers, prefix, lettering: 'free' } as const;
     ask({ job, readings, options }).then(
       (scene) => wanted && setDrawn({ scene: { ...scene, job }, failed: false }),
       (error) => wanted && !(error instanceof Overtaken) && setDrawn({ scene: null, failed: true }),
@@ -36,6 +37,6 @@ export function useScene(
     return () => {
       wanted = false;
     };
-  }, [ask, job, readings, pxPerM, textPx, ground, language, system, layers]);
+  }, [ask, job, readings, pxPerM, textPx, ground, language, system, layers, prefix]);
   return job !== null && isSurveyed(job) ? drawn : { scene: null, failed: false };
 }

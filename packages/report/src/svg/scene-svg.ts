@@ -13,6 +13,8 @@ export interface PlanSceneOptions extends PlanStyle {
   /** Ordinary lettering [px], 6 to 40. */
   readonly textPx: number;
   readonly ground: GroundName;
+  /** Begins the ids within the drawing; two drawings of one page need two, or one is cut as the other. Default `plan`. */
+  readonly prefix?: string;
 }
 
 /** A plan for a screen that moves and zooms it. */
@@ -37,12 +39,12 @@ export interface PlanSceneSvg {
  * @throws RangeError for a scale or lettering outside its range, and for a job without walls or ground
  */
 export function planSceneSvg(job: Job, facts: PlanFacts, options: PlanSceneOptions): PlanSceneSvg {
-  const { pxPerM, textPx, ground } = options;
+  const { pxPerM, textPx, ground, prefix: ids = 'plan' } = options;
   if (!(pxPerM >= 1 && pxPerM <= 2000))
     throw new RangeError(`a plan can be drawn at 1 to 2000 px per meter; got ${pxPerM}`);
   if (!(textPx >= 6 && textPx <= 40)) throw new RangeError(`lettering can be 6 to 40 px high; got ${textPx}`);
   const colors = GROUNDS[ground];
-  const style = { color: (name: keyof typeof colors) => colors[name], families: FAMILIES, prefix: 'plan' };
+  const style = { color: (name: keyof typeof colors) => colors[name], families: FAMILIES, prefix: ids };
   const scene = planScene(job, facts, pxPerM, textPx, options);
   const { drawing, unit } = scene;
   const size = ` width="${Math.ceil(drawing.width)}" height="${Math.ceil(drawing.height)}"`;
@@ -57,10 +59,10 @@ export function planSceneSvg(job: Job, facts: PlanFacts, options: PlanSceneOptio
     legend: scene.legend.map(({ key, words, sample }, i) => ({
       key,
       words,
-      sample: picture(sample({ x: 14 * unit, y: 10 * unit }), `key-${i}`, 28, 20),
+      sample: picture(sample({ x: 14 * unit, y: 10 * unit }), `${ids}-key-${i}`, 28, 20),
     })),
     notes: scene.notes,
-    north: picture([scene.north], 'north', 44, 48),
-    scaleBar: picture([scene.scaleBar], 'scale-bar', 110, 30),
+    north: picture([scene.north], `${ids}-north`, 44, 48),
+    scaleBar: picture([scene.scaleBar], `${ids}-scale-bar`, 110, 30),
   };
 }
