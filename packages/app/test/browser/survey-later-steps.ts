@@ -137,22 +137,18 @@ export async function everythingStands(page: Page): Promise<void> {
   await expect.poll(() => findings(page).count(), { message: 'findings' }).toBe(1);
 }
 
-/** Looks up how many points were leveled; the sheet is closed again. */
-async function leveledPoints(hand: Hand): Promise<number> {
+/** Holds how many points were leveled; the sheet stands where it was left, and is closed again. */
+async function expectLeveled(hand: Hand, count: number): Promise<void> {
   const { page, press } = hand;
   await press(button(page, 'Measure'));
   const sheet = page.locator('.sheet');
-  await sheet
-    .getByText('Heights, falls')
-    .or(button(page, /^Levels/))
-    .first()
-    .waitFor();
-  if ((await sheet.getByText('Heights, falls').count()) === 0) await press(button(page, /^Levels/));
   await press(sheet.locator('.choice').getByText('Heights, falls'));
-  await sheet.getByRole('heading', { name: 'Relative heights' }).waitFor();
-  const count = await sheet.getByRole('button', { name: /^Remove point \d$/ }).count();
+  await expect
+    .poll(() => sheet.getByRole('button', { name: /^Remove point \d$/ }).count(), {
+      message: 'leveled points',
+    })
+    .toBe(count);
   await closeSheet(hand);
-  return count;
 }
 
 /** Takes the repair, the finding, the photo and the last leveled point back, and brings them again. */
@@ -170,12 +166,12 @@ export async function undoAndRedo(hand: Hand, ask: (question: string) => Promise
   expect(await things(page, 'photo').count()).toBe(1);
   await undo();
   await expect.poll(() => things(page, 'photo').count()).toBe(0);
-  expect(await leveledPoints(hand)).toBe(2);
+  await expectLeveled(hand, 2);
   await undo();
-  await expect.poll(() => leveledPoints(hand), { interval: 10 }).toBe(1);
+  await expectLeveled(hand, 1);
 
   await redo();
-  await expect.poll(() => leveledPoints(hand), { interval: 10 }).toBe(2);
+  await expectLeveled(hand, 2);
   expect(await things(page, 'photo').count()).toBe(0);
   await redo();
   await expect.poll(() => things(page, 'photo').count()).toBe(1);
@@ -191,7 +187,7 @@ export async function stillThere(hand: Hand, ask: (question: string) => Promise<
   const { page, press } = hand;
   await page.reload();
   await everythingStands(page);
-  expect(await leveledPoints(hand)).toBe(2);
+  await expectLeveled(hand, 2);
   await press(button(page, 'Picture'));
   await press(page.locator('.choice').getByText('All pictures'));
   await expect.poll(() => page.locator('.gallery img').count()).toBe(1);
