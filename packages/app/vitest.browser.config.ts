@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/browser/**/*.browser.test.ts'],
+    exclude: ['test/browser/**/*.long.browser.test.ts'],
     globalSetup: ['test/browser/build.ts'],
     testTimeout: 90_000,
     hookTimeout: 180_000,
