@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type CSSProperties, useState } from 'react';
 import { Button } from '../parts/button.tsx';
 import { useTexts } from '../text/texts.ts';
 import { planTexts } from './plan-texts.ts';
@@ -8,6 +8,12 @@ interface FurnitureProps {
   readonly scene: DrawnScene | null;
   readonly onZoom: (way: 1 | -1) => void;
   readonly onFit: () => void;
+}
+
+/** The width for which a scale bar was drawn: at any other one it lies. */
+function widthOf(svg: string): CSSProperties {
+  const width = /viewBox="0 0 ([\d.]+) /.exec(svg)?.[1];
+  return { '--bar-width': `${width ?? 176}px` } as CSSProperties;
 }
 
 /** What stands around a plan and does not move with it: zoom, north, scale and the key to its symbols. */
@@ -31,8 +37,12 @@ export function Furniture({ scene, onZoom, onFit }: FurnitureProps) {
         <div className="plan-foot">
           {/* biome-ignore lint/security/noDangerouslySetInnerHtml: SVG of our own making */}
           <div className="plan-north" dangerouslySetInnerHTML={{ __html: scene.north }} />
-          {/* biome-ignore lint/security/noDangerouslySetInnerHtml: SVG of our own making */}
-          <div className="plan-scale" dangerouslySetInnerHTML={{ __html: scene.scaleBar }} />
+          <div
+            className="plan-scale"
+            style={widthOf(scene.scaleBar)}
+            // biome-ignore lint/security/noDangerouslySetInnerHtml: SVG of our own making
+            dangerouslySetInnerHTML={{ __html: scene.scaleBar }}
+          />
           <Button expanded={keyOpen} onPress={() => setKeyOpen(!keyOpen)}>
             {keyOpen ? say('hideKey') : say('key')}
           </Button>

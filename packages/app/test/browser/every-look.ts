@@ -21,15 +21,20 @@ export async function lookAt(page: Page, name: string): Promise<void> {
       style.textContent = css;
       document.head.append(style);
     }
-    return [
+    const all = [
       document.documentElement,
       ...document.querySelectorAll('.phone-center, .sheet-body, .desk-center, .desk-answer'),
-    ].some((one) => one.scrollHeight > one.clientHeight + 8);
+    ];
+    // A browser draws no picture that is taller than this.
+    return (
+      all.every((one) => one.scrollHeight < 12_000) &&
+      all.some((one) => one.scrollHeight > one.clientHeight + 8)
+    );
   }, WHOLE);
   if (!scrolls) return;
   const whole = (is: boolean) =>
     page.evaluate((on) => document.documentElement.classList.toggle('look-whole', on), is);
   await whole(true);
-  await page.screenshot({ path: `${folder}/${name}-whole.png`, fullPage: true });
+  await page.screenshot({ path: `${folder}/${name}-whole.png`, fullPage: true }).catch(() => undefined);
   await whole(false);
 }

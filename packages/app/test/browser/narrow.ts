@@ -13,7 +13,10 @@ export function tooNarrow(page: Page): Promise<string[]> {
       if (over <= 0) continue;
       const edge = one.getBoundingClientRect().left + one.clientLeft + one.clientWidth;
       const widest = [...one.querySelectorAll('*')].filter(
-        (inner) => isShown(inner) && inner.getBoundingClientRect().right > edge + 0.5,
+        (inner) =>
+          isShown(inner) &&
+          inner.closest('.table-scroll') === null &&
+          inner.getBoundingClientRect().right > edge + 0.5,
       );
       found.push(`scrolls sideways by ${over}: ${named(one)}: ${widest.slice(0, 3).map(named).join(' | ')}`);
     }

@@ -3,6 +3,17 @@ import { texts } from '../../text/texts.ts';
 export const faultsTexts = texts(
   {
     noJob: 'Nothing can be judged before the plan is drawn.',
+    headNotMet: {
+      one: '{count} criterion is not met (code: {code}), {met} are met, {notShown} are not shown yet.',
+      other: '{count} criteria are not met (code: {code}), {met} are met, {notShown} are not shown yet.',
+    },
+    headAllMet: 'Nothing that was measured breaks a criterion: {met} met, {notShown} not shown yet.',
+    headCalm: 'No reading is in alarm.',
+    headAlarms: {
+      one: '{alarms} of {count} reading in alarm.',
+      other: '{alarms} of {count} readings in alarm.',
+    },
+    headPath: 'Most of its water ({share}, about {flow}) comes by this path: {path}.',
     criteria: 'Criteria',
     readings: 'Readings',
     noReadings: 'No readings were taken.',
@@ -20,6 +31,19 @@ export const faultsTexts = texts(
   },
   {
     noJob: 'No se puede juzgar nada antes de dibujar el plano.',
+    headNotMet: {
+      one: '{count} criterio no se cumple (de código: {code}), {met} se cumplen, {notShown} todavía no se muestran.',
+      other:
+        '{count} criterios no se cumplen (de código: {code}), {met} se cumplen, {notShown} todavía no se muestran.',
+    },
+    headAllMet:
+      'Nada de lo medido incumple un criterio: {met} se cumplen, {notShown} todavía no se muestran.',
+    headCalm: 'Ninguna lectura está en alarma.',
+    headAlarms: {
+      one: '{alarms} de {count} lectura en alarma.',
+      other: '{alarms} de {count} lecturas en alarma.',
+    },
+    headPath: 'La mayor parte del agua ({share}, unos {flow}) llega por esta vía: {path}.',
     criteria: 'Criterios',
     readings: 'Lecturas',
     noReadings: 'No se tomaron lecturas.',

@@ -18,6 +18,7 @@ import { Criterion } from './criterion.tsx';
 import { faultsTexts } from './faults-texts.ts';
 import { findingTexts } from './finding-texts.ts';
 import { FindingTool } from './finding-tool.tsx';
+import { Headline } from './headline.tsx';
 import { ReadingList } from './reading-list.tsx';
 import './faults.css';
 import './findings.css';
@@ -64,7 +65,7 @@ export function Answer({ view, result, place }: QuestionProps) {
   }
   return (
     <div className="faults">
-      <p className="headline">{assessment.headline}</p>
+      <Headline assessment={assessment} />
       <h3>{finding('findings')}</h3>
       <Board job={view.job} assessment={assessment} />
       <h3>{say('readings')}</h3>

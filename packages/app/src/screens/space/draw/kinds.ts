@@ -108,7 +108,7 @@ export const GROUND_FIELDS: readonly FieldSpec[] = [
   ]),
   ...(
     [
-      length('ground.liner.thicknessM', 'linerThickness'),
+      quantity('ground.liner.thicknessM', 'linerThickness', 'length', 'mil', 'mm'),
       choice('ground.liner.workmanship', 'workmanship', [
         'sealed',
         'taped-loose-piers',
