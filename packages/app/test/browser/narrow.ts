@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 
-/** What does not fit the window: what scrolls sideways, a frame that is too tall, controls whose text is cut off, tools under 64 px. */
+/** What does not fit the window: what scrolls sideways, controls whose text is cut off, tools under 64 px. */
 export function tooNarrow(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const found: string[] = [];
@@ -25,10 +25,6 @@ export function tooNarrow(page: Page): Promise<string[]> {
       if (one.scrollWidth > one.clientWidth + 1) {
         found.push(`cut off by ${one.scrollWidth - one.clientWidth}: ${named(one)}`);
       }
-    }
-    const { scrollHeight, clientHeight } = document.documentElement;
-    if (document.querySelector('.phone, .desk') !== null && scrollHeight > clientHeight + 1) {
-      found.push(`the frame of the job is ${scrollHeight - clientHeight} px taller than the window`);
     }
     for (const tool of document.querySelectorAll('.tools .button')) {
       const { height } = tool.getBoundingClientRect();
