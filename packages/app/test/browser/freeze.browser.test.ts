@@ -79,7 +79,11 @@ it('names what was altered in an archive file that is taken in, and takes in wha
 
   await given('whole.undercroft', whole);
   // Demo pictures that were not drawn yet are said to be missing, and the list stays in view.
-  await page.getByText(/^Taken in\./).or(page.locator('.drawing svg')).first().waitFor();
+  await page
+    .getByText(/^Taken in\./)
+    .or(page.locator('.drawing svg'))
+    .first()
+    .waitFor();
   expect(await refused.count()).toBe(0);
   await page.goto(`${served.address}#/job/demo-doubted-liner/proof`);
   await page.getByText('Every entry is still there, unchanged.').waitFor();
