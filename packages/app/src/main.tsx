@@ -38,9 +38,21 @@ async function start(): Promise<void> {
       </JobsContext>
     </StrictMode>,
   );
+  await untilIdle();
   // A full disk keeps the demo jobs away, not the app.
   await jobs.list.firstStart().catch(() => jobs.list.refresh());
   setTimeout(() => void jobs.list.drawDemoPictures(), PICTURES_AFTER_MS);
+}
+
+/** The first screen takes letters before anything else is done; at the latest after so long [ms]. */
+const IDLE_WITHIN_MS = 1000;
+
+function untilIdle(): Promise<void> {
+  return new Promise((idle) => {
+    // Not every browser tells when it is idle.
+    if ('requestIdleCallback' in window) requestIdleCallback(() => idle(), { timeout: IDLE_WITHIN_MS });
+    else setTimeout(idle, IDLE_WITHIN_MS / 4);
+  });
 }
 
 /** The first screen comes before the pictures of the demo jobs. */
